@@ -1,0 +1,7 @@
+package org.drysill.cli;
+
+final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {}
+}

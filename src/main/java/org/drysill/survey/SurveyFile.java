@@ -1,0 +1,32 @@
+package org.drysill.survey;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drysill.yaml.Problem;
+
+/**
+ * A survey that could be read, with what the rest of the program may want to say about its file.
+ *
+ * @param survey the survey
+ * @param previous the earlier survey that it names, already read
+ * @param name the file's name as the user gave it
+ * @param text the file's text, for the input record
+ * @param warnings what is odd but usable
+ * @param files the bytes of every file that it names, by the path as written
+ */
+public record SurveyFile(
+    Survey survey,
+    Optional<SurveyFile> previous,
+    String name,
+    String text,
+    List<Problem> warnings,
+    Map<String, byte[]> files) {
+  /** Copies the collections. */
+  public SurveyFile {
+    warnings = List.copyOf(warnings);
+    files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
+  }
+}
