@@ -1,0 +1,2 @@
+/** What changed in a home from one visit to the next, on equal terms. */
+package org.drysill.assess.change;
