@@ -1,0 +1,44 @@
+package org.drysill.assess.surfaces;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.drysill.assess.Assumption;
+import org.drysill.assess.Finding;
+
+/**
+ * Condensation and mould risk of all places.
+ *
+ * @param places in the order of the survey: rooms, in each its cold spots, windows, walls
+ * @param vapour what the indoor vapour of each room rests on, one sentence each
+ * @param assumptions what was taken for granted
+ */
+public record CondensationResult(
+    List<ColdPlace> places, List<String> vapour, List<Assumption> assumptions) {
+  /** Copies the lists. */
+  public CondensationResult {
+    places = List.copyOf(places);
+    vapour = List.copyOf(vapour);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** The places, the one with the lowest temperature factor first. */
+  public List<ColdPlace> coldestFirst() {
+    return places.stream()
+        .sorted(Comparator.comparingDouble(p -> p.factor().figure().likely()))
+        .toList();
+  }
+
+  /** All findings, place by place. */
+  public List<Finding> findings() {
+    return places.stream()
+        .flatMap(
+            p ->
+                Stream.of(
+                        Stream.of(p.requirement()),
+                        p.published().stream(),
+                        p.behindFurniture().stream())
+                    .flatMap(s -> s))
+        .toList();
+  }
+}

@@ -1,0 +1,38 @@
+package org.drysill.assess.surfaces;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.physics.Range;
+import org.drysill.reference.Citation;
+
+/**
+ * By how much the vapour pressure indoors exceeds that outdoors, at one outdoor temperature; the
+ * months are reached from there.
+ *
+ * <p>How it is filled: from simultaneous indoor and outdoor readings or logs of a room, {@code
+ * excess} is the vapour pressure indoors less that outdoors, with the instruments' error, {@code
+ * outdoor} the outdoor temperature at which they were taken, {@code basis} measured. The range
+ * should also hold what one reading cannot tell of a month's mean. A content excess dv [kg/m³]
+ * becomes a pressure excess by dp = dv * 461.5 * (Ti + Te) / 2 with temperatures in K.
+ *
+ * @param excess vapour pressure excess [Pa] at {@code outdoor}; at least 0
+ * @param outdoor outdoor temperature at which it holds [°C]
+ * @param basis on what it rests
+ * @param from what it rests on, in words that can follow "from", such as {@code the readings of 22
+ *     January}
+ * @param figure id of the figure that it is taken from, where there is one
+ * @param sources the documents behind it
+ */
+public record IndoorVapour(
+    Range excess,
+    double outdoor,
+    Basis basis,
+    String from,
+    Optional<String> figure,
+    List<Citation> sources) {
+  /** Copies the list. */
+  public IndoorVapour {
+    sources = List.copyOf(sources);
+  }
+}
