@@ -1,0 +1,20 @@
+package org.drysill.options;
+
+import java.util.Optional;
+import org.drysill.assess.Figure;
+
+/**
+ * What a fan that is there costs to run in a year.
+ *
+ * @param fan the id of the survey
+ * @param electricity its electricity [kWh/a]
+ * @param heatLost energy that warms the air it brings in, after recovery [kWh/a]
+ * @param heatRecovered energy that its heat recovery saves [kWh/a], for a unit that has one
+ * @param cost electricity and heat in money [currency/a]
+ */
+public record FanRunningCost(
+    String fan,
+    Optional<Figure> electricity,
+    Optional<Figure> heatLost,
+    Optional<Figure> heatRecovered,
+    Optional<Figure> cost) {}

@@ -1,0 +1,39 @@
+package org.drysill.options;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Assumption;
+import org.drysill.reference.Citation;
+
+/**
+ * What could be done in a home, in the order in which it deserves the money.
+ *
+ * @param first what comes before every measure: unsafe appliances, leaks, water from outside
+ * @param ranked the measures with an effect here, best first
+ * @param notHere the other measures, each with the reason
+ * @param budget what the stated money buys; empty where the survey states none
+ * @param fansNow what the fans of today cost to run
+ * @param rule the ranking rule in plain sentences, in the order in which it is applied
+ * @param assumptions what was taken for granted here
+ * @param sources where prices and factors come from
+ */
+public record OptionsResult(
+    List<FirstThing> first,
+    List<RankedMeasure> ranked,
+    List<NotHere> notHere,
+    Optional<Budget> budget,
+    List<FanRunningCost> fansNow,
+    List<String> rule,
+    List<Assumption> assumptions,
+    List<Citation> sources) {
+  /** Copies the lists. */
+  public OptionsResult {
+    first = List.copyOf(first);
+    ranked = List.copyOf(ranked);
+    notHere = List.copyOf(notHere);
+    fansNow = List.copyOf(fansNow);
+    rule = List.copyOf(rule);
+    assumptions = List.copyOf(assumptions);
+    sources = List.copyOf(sources);
+  }
+}
