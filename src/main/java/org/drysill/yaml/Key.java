@@ -48,4 +48,10 @@ public @interface Key {
 
   /** True for an id that must be unique among all ids of the document. */
   boolean id() default false;
+
+  /** True for a list or map that must be there, with one entry at least. */
+  boolean required() default false;
+
+  /** How many entries a list must have where it is there; 0 for any number. */
+  int size() default 0;
 }

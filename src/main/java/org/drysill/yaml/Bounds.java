@@ -1,0 +1,58 @@
+package org.drysill.yaml;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.drysill.yaml.ProblemList.Finding;
+import org.drysill.yaml.units.Units;
+
+/** Holds numbers against what their key calls possible and plausible. */
+final class Bounds {
+  /** Relative slack for values that were converted from another unit than the bounds. */
+  private static final double SLACK = 1e-9;
+
+  private Bounds() {}
+
+  /** Complains about an impossible value and returns false; complains about an odd one. */
+  static boolean isPossible(
+      double low, double value, double high, Spot spot, Complaints complaints) {
+    Key key = spot.key();
+    if (isBelow(low, kept(key, key.min())) || isBelow(kept(key, key.max()), high)) {
+      complaints.add(YamlCode.IMPOSSIBLE, spot, finding(key, value, key.min(), key.max(), false));
+      return false;
+    }
+    if (isBelow(low, kept(key, key.low())) || isBelow(kept(key, key.high()), high)) {
+      complaints.add(YamlCode.IMPLAUSIBLE, spot, finding(key, value, key.low(), key.high(), true));
+    }
+    return true;
+  }
+
+  /** The bound of what is possible, in the kept unit. */
+  static double kept(Key key, double bound) {
+    return Double.isInfinite(bound) ? bound : Units.toKept(key.dimension(), key.unit(), bound);
+  }
+
+  private static boolean isBelow(double value, double bound) {
+    return value < bound - SLACK * Math.abs(bound);
+  }
+
+  private static Finding finding(Key key, double value, double low, double high, boolean usual) {
+    double shown = Units.fromKept(key.dimension(), key.unit(), value);
+    String range;
+    if (Double.isInfinite(high)) {
+      range = "at least " + number(low);
+    } else if (Double.isInfinite(low)) {
+      range = "at most " + number(high);
+    } else {
+      range = number(low) + " to " + number(high);
+    }
+    String unit = key.unit().isEmpty() || key.unit().equals("1") ? "" : " " + key.unit();
+    return Finding.of(
+        number(shown) + unit,
+        Expectation.about(key) + range + unit + (usual ? ", as is usual" : ""));
+  }
+
+  static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+    return rounded.toPlainString();
+  }
+}

@@ -1,0 +1,40 @@
+package org.drysill.yaml;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A key of a record.
+ *
+ * @param name the key as it stands in files
+ * @param key what the record says about it
+ * @param shape what may stand there
+ */
+record Field(String name, Key key, Shape shape) {
+  /** The keys of a record in their order. */
+  static List<Field> of(Class<? extends Record> type) {
+    return Arrays.stream(type.getRecordComponents()).map(Field::of).toList();
+  }
+
+  private static Field of(RecordComponent component) {
+    Key key = component.getAnnotation(Key.class);
+    if (key == null) {
+      throw new IllegalArgumentException(
+          component.getDeclaringRecord().getSimpleName()
+              + "."
+              + component.getName()
+              + " says nothing about its key");
+    }
+    return new Field(snake(component.getName()), key, Shape.of(component.getGenericType()));
+  }
+
+  static String snake(String camel) {
+    return camel.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+  }
+
+  boolean isRequired() {
+    return shape.isRequired() || key.required();
+  }
+}
