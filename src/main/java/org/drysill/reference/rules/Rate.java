@@ -1,0 +1,203 @@
+package org.drysill.reference.rules;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.yaml.Dimension;
+import org.drysill.yaml.Key;
+import org.drysill.yaml.Quantity;
+import org.drysill.yaml.Shorthand;
+
+/**
+ * A way to compute a rate of air. The values are those of the document; nothing is computed here.
+ */
+public sealed interface Rate {
+  /**
+   * The greatest of several terms.
+   *
+   * @param terms the terms
+   */
+  record GreatestOf(List<Term> terms) implements Rate {}
+
+  /**
+   * The sum of several terms.
+   *
+   * @param terms the terms
+   */
+  record SumOf(List<Term> terms) implements Rate {}
+
+  /**
+   * By the number of bedrooms.
+   *
+   * @param steps the rates of the table
+   * @param perFurther what each bedroom past the table adds
+   */
+  record ByBedrooms(
+      @Key(about = "The rates of the table", required = true) List<RateStep> steps,
+      @Key(
+              about = "What each bedroom past the table adds",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "6 l/s")
+          Optional<Quantity> perFurther)
+      implements Rate {
+    /** Refuses steps out of order. */
+    public ByBedrooms {
+      steps = RateStep.ascending(steps);
+    }
+  }
+
+  /**
+   * By the number of main rooms; past the table its last rate holds.
+   *
+   * @param steps the rates of the table
+   */
+  record ByMainRooms(@Key(about = "The rates of the table", required = true) List<RateStep> steps)
+      implements Rate {
+    /** Refuses steps out of order. */
+    public ByMainRooms {
+      steps = RateStep.ascending(steps);
+    }
+  }
+
+  /**
+   * By person.
+   *
+   * @param rate the rate of one person
+   * @param counted who counts as a person
+   */
+  record PerPerson(
+      @Key(
+              about = "The rate of one person",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "7 l/s")
+          Quantity rate,
+      @Key(about = "Who counts as a person", example = "occupants") PersonCount counted)
+      implements Rate {}
+
+  /**
+   * By floor area.
+   *
+   * @param rate the rate
+   * @param area the area that the rate is printed for
+   */
+  record PerFloorArea(
+      @Key(
+              about = "The rate",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "0.3 l/s")
+          Quantity rate,
+      @Key(
+              about = "The area that the rate is printed for",
+              dimension = Dimension.AREA,
+              unit = "m2",
+              min = 0.01,
+              example = "1 m2")
+          Quantity area)
+      implements Rate {}
+
+  /**
+   * By a polynomial of the floor area in m²: constant + linear × A + square × A².
+   *
+   * @param constant the part that every home has
+   * @param perM2 the part by each m²
+   * @param perM4 the part by each m² squared; may be negative
+   */
+  record FloorPolynomial(
+      @Key(
+              about = "The part that every home has",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              example = "20 m3/h")
+          Quantity constant,
+      @Key(
+              about = "The part by each m2",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              example = "1.15 m3/h")
+          Quantity perM2,
+      @Key(
+              about = "The part by each m2 squared; may be negative",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              example = "-0.001 m3/h")
+          Quantity perM4)
+      implements Rate {}
+
+  /**
+   * Summed over the rooms of some kinds.
+   *
+   * @param rooms the kinds of room
+   * @param each the rate of each of them
+   * @param perM2 the rate by each m² of their floors
+   * @param least the least rate of each of them
+   */
+  record PerRoom(
+      @Key(about = "The kinds of room", required = true) List<RoomGroup> rooms,
+      @Key(
+              about = "The rate of each of them",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "5 l/s")
+          Optional<Quantity> each,
+      @Key(
+              about = "The rate by each m2 of their floors",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "0.9 l/s")
+          Optional<Quantity> perM2,
+      @Key(
+              about = "The least rate of each of them",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "7 l/s")
+          Optional<Quantity> least)
+      implements Rate {
+    /** Refuses a rate that is given in no way. */
+    public PerRoom {
+      rooms = List.copyOf(rooms);
+      if (each.isEmpty() && perM2.isEmpty()) {
+        throw new IllegalArgumentException("each or per_m2");
+      }
+    }
+  }
+
+  /**
+   * Air changes of the whole home.
+   *
+   * @param perHour air changes
+   */
+  @Shorthand("perHour")
+  record AirChange(
+      @Key(
+              about = "Air changes",
+              dimension = Dimension.AIR_CHANGE,
+              unit = "/h",
+              min = 0,
+              example = "0.5 /h")
+          Quantity perHour)
+      implements Rate {}
+
+  /**
+   * The same for every home.
+   *
+   * @param rate the rate
+   */
+  @Shorthand("rate")
+  record Fixed(
+      @Key(
+              about = "The rate",
+              dimension = Dimension.AIRFLOW,
+              unit = "l/s",
+              min = 0,
+              example = "13 l/s")
+          Quantity rate)
+      implements Rate {}
+}
