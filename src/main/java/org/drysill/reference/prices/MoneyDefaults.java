@@ -2,6 +2,7 @@ package org.drysill.reference.prices;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.reference.DataFiles;
 import org.drysill.yaml.Key;
 
 /**
@@ -23,6 +24,11 @@ public record MoneyDefaults(
   /** Copies the list. */
   public MoneyDefaults {
     heatingEfficiency = List.copyOf(heatingEfficiency);
+  }
+
+  /** The published defaults. */
+  public static MoneyDefaults read() {
+    return DataFiles.read("defaults/money.yaml", MoneyDefaults.class);
   }
 
   /** Efficiency of heating with a fuel by its word, as ratio. */

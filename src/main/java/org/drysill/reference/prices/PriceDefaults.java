@@ -3,6 +3,7 @@ package org.drysill.reference.prices;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.reference.DataFiles;
 import org.drysill.yaml.Key;
 
 /**
@@ -24,6 +25,16 @@ public record PriceDefaults(
   public PriceDefaults {
     energyPrices = List.copyOf(energyPrices);
     carbonDioxide = List.copyOf(carbonDioxide);
+  }
+
+  /** All that are published, in the order of their files. */
+  public static List<PriceDefaults> all() {
+    return DataFiles.readAll("prices", PriceDefaults.class);
+  }
+
+  /** Those of a currency; empty where none are published. */
+  public static Optional<PriceDefaults> of(String currency) {
+    return all().stream().filter(p -> p.currency().equals(currency)).findFirst();
   }
 
   /** Price of a fuel by its word [currency/kWh]. */
