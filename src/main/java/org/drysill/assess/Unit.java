@@ -8,6 +8,8 @@ public enum Unit {
   PERCENT("1"),
   /** Relative humidity; kept as ratio. */
   RELATIVE_HUMIDITY("1"),
+  /** A difference of two percentages, spoken of in percentage points; kept as ratio. */
+  PERCENTAGE_POINT("1"),
   /** A number of things. */
   COUNT("1"),
   /** A temperature on the Celsius scale. */

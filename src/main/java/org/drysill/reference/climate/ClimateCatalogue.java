@@ -1,0 +1,39 @@
+package org.drysill.reference.climate;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.reference.DataFiles;
+
+/** The bundled climates, in the order of their ids. */
+public final class ClimateCatalogue {
+  private final List<ReferenceClimate> climates;
+
+  private ClimateCatalogue(List<ReferenceClimate> climates) {
+    this.climates = List.copyOf(climates);
+  }
+
+  /** Reads the bundled climates. */
+  public static ClimateCatalogue bundled() {
+    return new ClimateCatalogue(DataFiles.readAll("climate", ReferenceClimate.class));
+  }
+
+  /** A catalogue of given climates. */
+  public static ClimateCatalogue of(List<ReferenceClimate> climates) {
+    return new ClimateCatalogue(climates);
+  }
+
+  /** All climates. */
+  public List<ReferenceClimate> all() {
+    return climates;
+  }
+
+  /** The words of the vocabulary {@code climate}. */
+  public List<String> ids() {
+    return climates.stream().map(ReferenceClimate::id).toList();
+  }
+
+  /** The climate of an id. */
+  public Optional<ReferenceClimate> find(String id) {
+    return climates.stream().filter(c -> c.id().equals(id)).findFirst();
+  }
+}
