@@ -30,23 +30,29 @@ final class NodeReader {
 
   /** A value of the shape; empty after at least one complaint. */
   Optional<Object> read(Shape shape, Spot spot) {
-    if (shape.kind() == Shape.Kind.OPTIONAL) {
-      return read(shape.unwrapped(), spot).map(Optional::of);
+    boolean canRecur = shape.kind() == Shape.Kind.RECORD || !(spot.node() instanceof ScalarNode);
+    if (shape.kind() == Shape.Kind.OPTIONAL || !canRecur) {
+      return value(shape, spot);
     }
     if (!open.add(spot.node())) {
       return complaints.add(
           YamlCode.CONTAINS_ITSELF, spot, Finding.of("an alias of itself", "the value itself"));
     }
     try {
-      return switch (shape.kind()) {
-        case LIST, OPTIONAL -> list(shape, spot);
-        case MAP -> map(shape, spot);
-        case RECORD -> records.read(shape, spot);
-        case TEXT, FLAG, WHOLE, DECIMAL, DAY, MOMENT, QUANTITY, WORD -> scalar(shape, spot);
-      };
+      return value(shape, spot);
     } finally {
       open.remove(spot.node());
     }
+  }
+
+  private Optional<Object> value(Shape shape, Spot spot) {
+    return switch (shape.kind()) {
+      case OPTIONAL -> read(shape.unwrapped(), spot).map(Optional::of);
+      case LIST -> list(shape, spot);
+      case MAP -> map(shape, spot);
+      case RECORD -> records.read(shape, spot);
+      case TEXT, FLAG, WHOLE, DECIMAL, DAY, MOMENT, QUANTITY, WORD -> scalar(shape, spot);
+    };
   }
 
   private Optional<Object> scalar(Shape shape, Spot spot) {
