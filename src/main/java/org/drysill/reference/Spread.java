@@ -19,8 +19,6 @@ public record Spread(
     @Key(about = "The bounds", example = "0.56..1.0") Optional<Quantity> between) {
   /** As a range. */
   public Range range() {
-    return between
-        .map(b -> new Range(b.low(), value.value(), b.high()))
-        .orElseGet(value::range);
+    return between.map(b -> new Range(b.low(), value.value(), b.high())).orElseGet(value::range);
   }
 }

@@ -7,7 +7,7 @@ import org.drysill.reference.DataFiles;
 import org.drysill.yaml.Key;
 
 /**
- * All materials. Its words are the vocabulary {@code material} of a survey.
+ * All materials. A survey picks its layers from their words.
  *
  * @param materials the materials
  */
