@@ -34,7 +34,8 @@ final class NodeReader {
     if (shape.kind() == Shape.Kind.OPTIONAL || !canRecur) {
       return value(shape, spot);
     }
-    if (!open.add(spot.node())) {
+    // A scalar cannot contain itself, and as a shorthand it is read twice: as record and as value.
+    if (!(spot.node() instanceof ScalarNode) && !open.add(spot.node())) {
       return complaints.add(
           YamlCode.CONTAINS_ITSELF, spot, Finding.of("an alias of itself", "the value itself"));
     }
