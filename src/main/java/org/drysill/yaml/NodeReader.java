@@ -30,12 +30,12 @@ final class NodeReader {
 
   /** A value of the shape; empty after at least one complaint. */
   Optional<Object> read(Shape shape, Spot spot) {
+    // A scalar cannot contain itself; as a shorthand it is read twice, as record and as value.
     boolean canRecur = shape.kind() == Shape.Kind.RECORD || !(spot.node() instanceof ScalarNode);
     if (shape.kind() == Shape.Kind.OPTIONAL || !canRecur) {
       return value(shape, spot);
     }
-    // A scalar cannot contain itself, and as a shorthand it is read twice: as record and as value.
-    if (!(spot.node() instanceof ScalarNode) && !open.add(spot.node())) {
+    if (!open.add(spot.node())) {
       return complaints.add(
           YamlCode.CONTAINS_ITSELF, spot, Finding.of("an alias of itself", "the value itself"));
     }
