@@ -20,7 +20,8 @@ import org.drysill.yaml.Moment;
  * @param excessPressure vapour pressure excess over outdoors [Pa]
  * @param excessPressureError what the instruments' errors, independent of each other, make of the
  *     pressure excess: plus or minus, root of the sum of squares [Pa]
- * @param humidityClass what the excess would be as a monthly mean
+ * @param humidityClass what the excess would be as a monthly mean; empty where it is so warm
+ *     outdoors that classes mean nothing
  */
 public record RoomAir(
     String room,
@@ -35,4 +36,4 @@ public record RoomAir(
     Figure excess,
     Figure excessPressure,
     double excessPressureError,
-    ClassIndication humidityClass) {}
+    Optional<ClassIndication> humidityClass) {}
