@@ -1,6 +1,5 @@
 package org.drysill.report.block;
 
-
 /**
  * A bar within a table, in percent of its width, ready for the style sheet.
  *
@@ -10,5 +9,4 @@ package org.drysill.report.block;
  * @param tick where what is asked stands; empty where nothing is
  * @param words the same in words
  */
-public record Bar(String fill, String from, String span, String tick, String words) {
-}
+public record Bar(String fill, String from, String span, String tick, String words) {}

@@ -10,5 +10,4 @@ import java.util.Optional;
  * @param mark the mark of a verdict: {@code meets}, {@code short}, {@code unknown} or empty
  * @param bar a bar with its range and requirement
  */
-public record Cell(String text, String small, String mark, Optional<Bar> bar) {
-}
+public record Cell(String text, String small, String mark, Optional<Bar> bar) {}

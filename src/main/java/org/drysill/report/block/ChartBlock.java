@@ -11,7 +11,8 @@ import org.drysill.report.chart.ChartSpec;
  * @param spec what it shows
  * @param heightMm its height [mm]
  */
-public record ChartBlock(List<Note> margin, String id, ChartSpec spec, String heightMm) implements Block {
+public record ChartBlock(List<Note> margin, String id, ChartSpec spec, String heightMm)
+    implements Block {
   /** Copies the lists. */
   public ChartBlock {
     margin = List.copyOf(margin);

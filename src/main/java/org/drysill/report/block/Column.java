@@ -1,6 +1,5 @@
 package org.drysill.report.block;
 
-
 /**
  * A column of a table.
  *
@@ -8,5 +7,4 @@ package org.drysill.report.block;
  * @param numbers true for numbers, which stand at the right
  * @param widthMm its width [mm]; 0 to share what is left
  */
-public record Column(String head, boolean numbers, int widthMm) {
-}
+public record Column(String head, boolean numbers, int widthMm) {}

@@ -11,7 +11,9 @@ import java.util.List;
  * @param rows its rows
  * @param foot words under it; may be empty
  */
-public record Grid(List<Note> margin, String title, List<Column> columns, List<Row> rows, String foot) implements Block {
+public record Grid(
+    List<Note> margin, String title, List<Column> columns, List<Row> rows, String foot)
+    implements Block {
   /** Copies the lists. */
   public Grid {
     margin = List.copyOf(margin);

@@ -11,7 +11,9 @@ import java.util.List;
  * @param rows one for each place
  * @param key what the shades mean
  */
-public record HeatMap(List<Note> margin, String title, String corner, List<HeatRow> rows, String key) implements Block {
+public record HeatMap(
+    List<Note> margin, String title, String corner, List<HeatRow> rows, String key)
+    implements Block {
   /** Copies the lists. */
   public HeatMap {
     margin = List.copyOf(margin);

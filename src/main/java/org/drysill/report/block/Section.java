@@ -11,7 +11,8 @@ import java.util.List;
  * @param newPage whether it begins on a new page
  * @param blocks what stands in it
  */
-public record Section(String id, String heading, String running, boolean newPage, List<Block> blocks) {
+public record Section(
+    String id, String heading, String running, boolean newPage, List<Block> blocks) {
   /** Copies the lists. */
   public Section {
     blocks = List.copyOf(blocks);

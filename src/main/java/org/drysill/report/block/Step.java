@@ -12,7 +12,14 @@ import java.util.List;
  * @param more further sentences
  * @param cautions what can hurt someone
  */
-public record Step(List<Note> margin, String number, String title, String text, List<String> more, List<CautionBlock> cautions) implements Block {
+public record Step(
+    List<Note> margin,
+    String number,
+    String title,
+    String text,
+    List<String> more,
+    List<CautionBlock> cautions)
+    implements Block {
   /** Copies the lists. */
   public Step {
     margin = List.copyOf(margin);

@@ -14,7 +14,15 @@ import java.util.List;
  * @param sources the documents and clauses
  * @param note what else a checker should know; may be empty
  */
-public record WorkingEntry(String number, String name, String value, String basis, String formula, List<String> inputs, List<String> sources, String note) {
+public record WorkingEntry(
+    String number,
+    String name,
+    String value,
+    String basis,
+    String formula,
+    List<String> inputs,
+    List<String> sources,
+    String note) {
   /** Copies the lists. */
   public WorkingEntry {
     inputs = List.copyOf(inputs);

@@ -1,0 +1,65 @@
+package org.drysill.report.subject;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.RoomFacts;
+import org.drysill.reference.rules.ReportUnits;
+import org.drysill.report.block.Note;
+import org.drysill.report.words.Numbers;
+import org.drysill.report.words.UnitSystem;
+import org.drysill.report.words.Words;
+import org.drysill.report.working.Found;
+import org.drysill.report.working.WorkingIndex;
+import org.drysill.survey.Edition;
+
+/**
+ * What every chapter is written with.
+ *
+ * @param subject what the report is about
+ * @param found the figures, findings and assumptions in it
+ * @param numbers numbers in the units of its readers
+ * @param index the numbers of the workings
+ */
+public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex index) {
+  /** A desk for a report. */
+  public static Desk of(Subject subject) {
+    Found found = Found.in(subject.results());
+    UnitSystem system =
+        subject.ventilation().rules().units() == ReportUnits.INCH_POUND
+            ? UnitSystem.CUSTOMARY
+            : UnitSystem.METRIC;
+    Numbers numbers = new Numbers(system, subject.home().money().currency());
+    return new Desk(subject, found, numbers, new WorkingIndex(found));
+  }
+
+  /** True where the reader is no expert. */
+  public boolean plain() {
+    return subject.edition() == Edition.RECORD;
+  }
+
+  /** A note in the margin that leads to a figure's working and says on what it rests. */
+  public Note note(Figure figure) {
+    return note(figure, figure.name());
+  }
+
+  /** A note in the margin that leads to a figure's working, with words of its own. */
+  public Note note(Figure figure, String text) {
+    String basis = figure.basis() == Basis.CALCULATED ? "" : ", " + Words.basis(figure.basis());
+    return Note.working(index.mark(figure), text + basis + ".");
+  }
+
+  /** Notes for figures, each once. */
+  public List<Note> notes(List<Optional<Figure>> figures) {
+    List<Note> notes = new ArrayList<>();
+    figures.stream().flatMap(Optional::stream).distinct().forEach(f -> notes.add(note(f)));
+    return notes;
+  }
+
+  /** The name of a room in sentences. */
+  public String room(String id) {
+    return subject.home().room(id).map(RoomFacts::name).orElse(id);
+  }
+}

@@ -1,0 +1,91 @@
+package org.drysill.report.table;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
+import org.drysill.physics.Range;
+import org.drysill.report.block.Bar;
+import org.drysill.report.block.Cell;
+import org.drysill.report.block.Column;
+import org.drysill.report.block.Row;
+import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Rounding;
+import org.drysill.report.words.Words;
+
+/** Makes the cells of tables. */
+public final class Cells {
+  /** What stands where nothing is known. */
+  public static final String NOTHING = "–";
+
+  private Cells() {}
+
+  /** Words. */
+  public static Cell text(String text) {
+    return new Cell(text, "", "", Optional.empty());
+  }
+
+  /** Words, with more in small type. */
+  public static Cell text(String text, String small) {
+    return new Cell(text, small, "", Optional.empty());
+  }
+
+  /** A figure without its unit, its bounds in small type. */
+  public static Cell value(Numbers numbers, Figure figure) {
+    return value(numbers, figure.value(), figure.unit(), Rounding.NEAREST);
+  }
+
+  /** A figure, or a dash. */
+  public static Cell value(Numbers numbers, Optional<Figure> figure) {
+    return figure.map(f -> value(numbers, f)).orElse(text(NOTHING));
+  }
+
+  /** A value without its unit, rounded to a side, its bounds in small type. */
+  public static Cell value(Numbers numbers, Range value, Unit unit, Rounding rounding) {
+    String bounds = numbers.bounds(value, unit);
+    return text(
+        numbers.plain(value.likely(), unit, rounding), bounds.isEmpty() ? "" : "(" + bounds + ")");
+  }
+
+  /** The mark of a verdict and its word. */
+  public static Cell verdict(Verdict verdict) {
+    String mark =
+        switch (verdict) {
+          case MEETS -> "meets";
+          case SHORT -> "short";
+          case UNKNOWN -> "unknown";
+        };
+    return new Cell(Words.verdict(verdict), "", mark, Optional.empty());
+  }
+
+  /** A bar. */
+  public static Cell bar(Optional<Bar> bar) {
+    return new Cell("", "", "", bar);
+  }
+
+  /** A column of words that shares what width is left. */
+  public static Column words(String head) {
+    return new Column(head, false, 0);
+  }
+
+  /** A column of words of a fixed width [mm]. */
+  public static Column words(String head, int widthMm) {
+    return new Column(head, false, widthMm);
+  }
+
+  /** A column of numbers of a fixed width [mm]. */
+  public static Column numbers(String head, int widthMm) {
+    return new Column(head, true, widthMm);
+  }
+
+  /** A row of cells. */
+  public static Row row(Cell... cells) {
+    return new Row(List.of(cells), false);
+  }
+
+  /** A row that is set apart: a sum, or what governs. */
+  public static Row strong(Cell... cells) {
+    return new Row(List.of(cells), true);
+  }
+}

@@ -1,0 +1,105 @@
+package org.drysill.report.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Finding;
+import org.drysill.assess.Unit;
+import org.drysill.report.block.Cell;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Note;
+import org.drysill.report.block.Row;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Rounding;
+import org.drysill.report.words.Words;
+
+/** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
+public final class FindingTable {
+  private static final int BAR_MM = 34;
+
+  private FindingTable() {}
+
+  /** The table of findings, with notes beside it for as many workings as fit. */
+  public static Grid of(Desk desk, String title, List<Finding> findings) {
+    return of(desk, title, findings, notes(desk, findings, findings.size() + 1));
+  }
+
+  /** The table of findings with notes of its own. */
+  public static Grid of(Desk desk, String title, List<Finding> findings, List<Note> notes) {
+    return new Grid(
+        notes,
+        title,
+        List.of(
+            Cells.words(""),
+            Cells.numbers("provided", 26),
+            Cells.numbers("asked", 14),
+            Cells.words("range and requirement", BAR_MM),
+            Cells.words("verdict", 17)),
+        findings.stream().map(f -> row(desk.numbers(), f)).toList(),
+        "");
+  }
+
+  /** Notes that lead to the workings of what is provided and what is asked. */
+  public static List<Note> notes(Desk desk, List<Finding> findings, int most) {
+    List<Optional<Figure>> figures = new ArrayList<>();
+    for (Finding finding : findings) {
+      figures.add(finding.provided());
+      figures.add(finding.required());
+    }
+    List<Optional<Figure>> first =
+        figures.stream().filter(Optional::isPresent).distinct().limit(most).toList();
+    return desk.notes(first);
+  }
+
+  private static Row row(Numbers numbers, Finding finding) {
+    return Cells.row(
+        Cells.text(subject(numbers, finding)),
+        provided(numbers, finding),
+        required(numbers, finding),
+        bar(numbers, finding),
+        Cells.verdict(finding.verdict()));
+  }
+
+  private static String subject(Numbers numbers, Finding finding) {
+    Optional<Figure> any = finding.required().or(finding::provided);
+    String unit = any.map(f -> numbers.unit(f.unit())).orElse("");
+    String name = Words.capital(Words.shortened(finding.subject(), 90));
+    return unit.isEmpty() ? name : name + ", " + unit;
+  }
+
+  private static Cell provided(Numbers numbers, Finding finding) {
+    return finding
+        .provided()
+        .map(f -> Cells.value(numbers, f.value(), f.unit(), towardsFailing(finding)))
+        .orElse(Cells.text(Cells.NOTHING));
+  }
+
+  private static Cell required(Numbers numbers, Finding finding) {
+    Rounding rounding = towardsFailing(finding) == Rounding.DOWN ? Rounding.UP : Rounding.DOWN;
+    return finding
+        .required()
+        .map(f -> Cells.text(numbers.plain(f.likely(), f.unit(), rounding)))
+        .orElse(Cells.text(Cells.NOTHING));
+  }
+
+  /** What must reach a limit is rounded down, what must stay below one is rounded up. */
+  static Rounding towardsFailing(Finding finding) {
+    return Limits.mustStayBelow(finding) ? Rounding.UP : Rounding.DOWN;
+  }
+
+  private static Cell bar(Numbers numbers, Finding finding) {
+    return Cells.bar(
+        finding
+            .provided()
+            .filter(f -> f.unit() != Unit.CELSIUS)
+            .flatMap(
+                f ->
+                    Bars.of(
+                        f.value(),
+                        finding.required().map(Figure::likely),
+                        numbers.full(f)
+                            + finding.required().map(r -> " of " + numbers.likely(r)).orElse(""))));
+  }
+}
