@@ -46,6 +46,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case RATIO,
           PERCENT,
           RELATIVE_HUMIDITY,
+          PERCENTAGE_POINT,
           COUNT,
           AIR_CHANGE,
           PASCAL,
@@ -67,6 +68,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
     return switch (unit) {
       case RATIO -> new PrintedUnit("", 1, 0, Decimals.TWO);
       case PERCENT, RELATIVE_HUMIDITY -> new PrintedUnit("%", 100, 0, Decimals.WHOLE);
+      case PERCENTAGE_POINT -> new PrintedUnit("percentage points", 100, 0, Decimals.WHOLE);
       case COUNT -> new PrintedUnit("", 1, 0, Decimals.AS_NEEDED);
       case CELSIUS -> new PrintedUnit("°C", 1, 0, Decimals.ONE);
       case KELVIN -> new PrintedUnit("K", 1, 0, Decimals.ONE);
