@@ -17,6 +17,9 @@ record Syntax(YamlCode code, Finding finding) {
       return new Syntax(
           YamlCode.SEVERAL_DOCUMENTS, Finding.of("a second document", "one document in a file"));
     }
+    if (problem.contains("tag")) {
+      return new Syntax(YamlCode.TAG, Finding.of("a tag", "a value without a tag"));
+    }
     if (problem.contains("TAB")) {
       return new Syntax(YamlCode.TAB, Finding.of("a tab", "spaces before keys and values"));
     }

@@ -81,7 +81,7 @@ final class YamlTree {
     } catch (MarkedYAMLException broken) {
       add(broken);
     } catch (YAMLException limit) {
-      add(limit);
+      add(limit, LimitPlace.of(text, limits));
     }
     return Optional.empty();
   }
@@ -92,20 +92,20 @@ final class YamlTree {
     add(syntax.code(), mark == null ? 0 : mark.getIndex(), syntax.finding());
   }
 
-  private void add(YAMLException limit) {
+  private void add(YAMLException limit, int point) {
     String message = String.valueOf(limit.getMessage()).toLowerCase(Locale.ROOT);
     if (message.contains("depth")) {
       add(
           YamlCode.TOO_DEEP,
-          0,
+          point,
           Finding.of("more than " + DEEPEST + " levels", "at most " + DEEPEST + " levels"));
     } else if (message.contains("aliases")) {
       add(
           YamlCode.TOO_MANY_ALIASES,
-          0,
+          point,
           Finding.of("more than " + MOST_ALIASES + " aliases", "the values written out"));
     } else {
-      add(YamlCode.NOT_YAML, 0, Finding.of("a text that cannot be taken apart", "YAML"));
+      add(YamlCode.NOT_YAML, point, Finding.of("a text that cannot be taken apart", "YAML"));
     }
   }
 
