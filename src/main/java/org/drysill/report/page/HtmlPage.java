@@ -1,12 +1,41 @@
 package org.drysill.report.page;
 
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drysill.report.chart.ChartSpec;
+import org.drysill.report.chart.Svg;
+import org.drysill.report.font.Fonts;
 
-/** The report as one HTML file that needs nothing from anywhere. */
+/**
+ * The report as one HTML file that needs nothing from anywhere: the text of the PDF with its charts
+ * as SVG.
+ */
 public final class HtmlPage {
+  /** The object elements of charts, as the macro of the templates writes them. */
+  private static final Pattern CHART =
+      Pattern.compile("<object type=\"chart/[a-z-]+\" data=\"([^\"]*)\"([^>]*)></object>");
+
+  /** The outline of the PDF; a web page has no place for it. */
+  private static final Pattern BOOKMARKS =
+      Pattern.compile("<bookmarks>.*?</bookmarks>", Pattern.DOTALL);
+
+  private static final Pattern WIDTH = Pattern.compile("width:([0-9.]+)mm");
+  private static final Pattern HEIGHT = Pattern.compile("height:([0-9.]+)mm");
+  private static final double PIXELS_PER_MM = 96 / 25.4;
+
+  private final Fonts fonts;
+
   /** A page maker that reads its fonts when they are first asked for. */
-  public HtmlPage() {}
+  public HtmlPage() {
+    this(new Fonts());
+  }
+
+  /** A page maker that shares fonts with others of its thread. */
+  public HtmlPage(Fonts fonts) {
+    this.fonts = fonts;
+  }
 
   /**
    * Makes the file from the same text as the PDF.
@@ -15,6 +44,24 @@ public final class HtmlPage {
    * @param charts the charts by id
    */
   public String render(String xhtml, Map<String, ChartSpec> charts) {
-    return charts.isEmpty() ? xhtml : "";
+    return CHART.matcher(xhtml).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
+  }
+
+  private String drawn(MatchResult object, Map<String, ChartSpec> charts) {
+    ChartSpec chart = charts.get(object.group(1));
+    if (chart == null) {
+      throw new IllegalArgumentException(
+          "the page shows a chart that is not given: " + object.group(1));
+    }
+    String style = object.group(2);
+    return Svg.of(chart, fonts, pixels(WIDTH, style), pixels(HEIGHT, style));
+  }
+
+  private static double pixels(Pattern length, String style) {
+    Matcher found = length.matcher(style);
+    if (!found.find()) {
+      throw new IllegalArgumentException("a chart needs its size in mm but has " + style);
+    }
+    return Double.parseDouble(found.group(1)) * PIXELS_PER_MM;
   }
 }

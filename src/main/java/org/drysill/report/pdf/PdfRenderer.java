@@ -1,13 +1,45 @@
 package org.drysill.report.pdf;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.chart.ChartSpec;
+import org.drysill.report.font.Face;
+import org.drysill.report.font.Fonts;
 
 /** Lays out a page text and its charts and writes the PDF. Not for use by two threads at once. */
 public final class PdfRenderer {
+  private static final float PDF_VERSION = 1.7f;
+
+  private final Fonts fonts;
+
+  static {
+    // The layout library reports to a logger what the caller learns from the result.
+    XRLog.setLoggingEnabled(false);
+    // Small pictures need no temporary files.
+    ImageIO.setUseCache(false);
+  }
+
   /** A renderer that reads its fonts when they are first asked for. */
-  public PdfRenderer() {}
+  public PdfRenderer() {
+    this(new Fonts());
+  }
+
+  /** A renderer that shares fonts with others of its thread. */
+  public PdfRenderer(Fonts fonts) {
+    this.fonts = fonts;
+  }
 
   /**
    * Renders a document.
@@ -24,6 +56,49 @@ public final class PdfRenderer {
       Map<String, ChartSpec> charts,
       PdfMetadata metadata,
       List<Attachment> attachments) {
-    return new byte[0];
+    try (PDDocument document = new PDDocument()) {
+      EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
+      try (PdfBoxRenderer renderer =
+          builder(document, embedded, xhtml, charts).buildPdfRenderer()) {
+        renderer.layout();
+        renderer.createPDFKeepOpen();
+        Provenance.write(document, metadata);
+        document.setDocumentId(Provenance.id(xhtml, charts, metadata, attachments));
+        Attachments.attach(document, attachments, metadata.date());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        document.save(out, CompressParameters.DEFAULT_COMPRESSION);
+        return out.toByteArray();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private PdfRendererBuilder builder(
+      PDDocument document, EmbeddedFonts embedded, String xhtml, Map<String, ChartSpec> charts) {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(document).toStream(OutputStream.nullOutputStream());
+    builder.usePdfVersion(PDF_VERSION);
+    builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
+    builder.usePdfUaAccessibility(true);
+    builder.useColorProfile(SrgbProfile.bytes());
+    builder.withHtmlContent(xhtml, null);
+    builder.useObjectDrawerFactory(new ChartDrawers(charts, embedded));
+    for (Face face : Face.values()) {
+      FontStyle style = face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL;
+      builder.useFont(embedded.supplier(face), face.family(), face.weight(), style, true);
+    }
+    shut(builder);
+    return builder;
+  }
+
+  /** Nothing is fetched from anywhere; a picture must stand in the text itself. */
+  private static void shut(PdfRendererBuilder builder) {
+    for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+      builder.useExternalResourceAccessControl(
+          (address, type) -> Doors.isOpen(address, type), when);
+    }
+    builder.useProtocolsStreamImplementation(Doors::refuse, Doors.PROTOCOLS);
+    builder.useHttpStreamImplementation(Doors::refuse);
   }
 }
