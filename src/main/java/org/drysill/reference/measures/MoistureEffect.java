@@ -1,0 +1,32 @@
+package org.drysill.reference.measures;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.reference.Citation;
+import org.drysill.reference.Spread;
+import org.drysill.yaml.Key;
+
+/**
+ * The water that a measure keeps out of the air or takes from it.
+ *
+ * @param sources the moisture sources that it touches, by their kind
+ * @param shareAvoided share of their water that it keeps out of the air
+ * @param removedKgPerDay water that it takes from the air [kg/d]
+ * @param kwhPerKg electricity for each kg of water [kWh/kg]
+ * @param kwhPerLoad electricity for each load of washing [kWh]
+ * @param source where these come from
+ */
+public record MoistureEffect(
+    @Key(about = "The moisture sources that it touches", example = "[cooking]")
+        List<String> sources,
+    @Key(about = "Share of their water kept out of the air, as ratio")
+        Optional<Spread> shareAvoided,
+    @Key(about = "Water taken from the air, in kg a day") Optional<Spread> removedKgPerDay,
+    @Key(about = "Electricity for each kg of water, in kWh") Optional<Spread> kwhPerKg,
+    @Key(about = "Electricity for each load of washing, in kWh") Optional<Spread> kwhPerLoad,
+    @Key(about = "Where these come from") Citation source) {
+  /** Copies the list. */
+  public MoistureEffect {
+    sources = List.copyOf(sources);
+  }
+}

@@ -1,0 +1,22 @@
+package org.drysill.reference.measures;
+
+import java.util.Optional;
+import org.drysill.reference.Citation;
+import org.drysill.reference.Spread;
+import org.drysill.yaml.Key;
+
+/**
+ * The surface that a measure makes warmer.
+ *
+ * @param glazing the glazing that the window then has
+ * @param shortfallRemoved share of what the temperature factor lacks to 1 that it takes away
+ * @param uValueAfter thermal transmittance afterwards [W/(m²·K)]
+ * @param source where these come from
+ */
+public record SurfaceEffect(
+    @Key(about = "The glazing that the window then has", example = "triple")
+        Optional<String> glazing,
+    @Key(about = "Share of what the factor lacks to 1 that is taken away, as ratio")
+        Optional<Spread> shortfallRemoved,
+    @Key(about = "Thermal transmittance afterwards, in W/(m2.K)") Optional<Spread> uValueAfter,
+    @Key(about = "Where these come from") Citation source) {}
