@@ -1,0 +1,43 @@
+package org.drysill.assess;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.cautions.CautionsResult;
+import org.drysill.assess.change.ChangeResult;
+import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.moisture.MoistureResult;
+import org.drysill.assess.recovery.HeatRecoveryResult;
+import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.surfaces.IndoorVapours;
+import org.drysill.assess.ventilation.VentilationResult;
+
+/**
+ * What a survey means: every chapter of the assessment of a home.
+ *
+ * @param home the home with every gap filled
+ * @param ventilation does it get enough air
+ * @param humidity what the readings say of its air
+ * @param moisture how much water goes into that air
+ * @param vapour the indoor vapour that the surfaces were judged with
+ * @param condensation where that water meets cold surfaces
+ * @param recovery what its heat recovery units really keep
+ * @param change what changed since an earlier visit, where there was one
+ * @param cautions the hazards that its facts call up
+ * @param assumptions what was taken for granted, each once
+ */
+public record Assessment(
+    Home home,
+    VentilationResult ventilation,
+    HumidityResult humidity,
+    MoistureResult moisture,
+    IndoorVapours vapour,
+    CondensationResult condensation,
+    HeatRecoveryResult recovery,
+    Optional<ChangeResult> change,
+    CautionsResult cautions,
+    List<Assumption> assumptions) {
+  /** Copies the list. */
+  public Assessment {
+    assumptions = List.copyOf(assumptions);
+  }
+}
