@@ -3,6 +3,7 @@ package org.drysill.options;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Assumption;
+import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.reference.Citation;
 
 /**
@@ -14,6 +15,8 @@ import org.drysill.reference.Citation;
  * @param budget what the stated money buys; empty where the survey states none
  * @param fansNow what the fans of today cost to run
  * @param rule the ranking rule in plain sentences, in the order in which it is applied
+ * @param cautions the cautions of the ranked measures, the gravest first; those that the home calls
+ *     for as it stands are among the assessment's
  * @param assumptions what was taken for granted here
  * @param sources where prices and factors come from
  */
@@ -24,6 +27,7 @@ public record OptionsResult(
     Optional<Budget> budget,
     List<FanRunningCost> fansNow,
     List<String> rule,
+    List<ShownCaution> cautions,
     List<Assumption> assumptions,
     List<Citation> sources) {
   /** Copies the lists. */
@@ -33,6 +37,7 @@ public record OptionsResult(
     notHere = List.copyOf(notHere);
     fansNow = List.copyOf(fansNow);
     rule = List.copyOf(rule);
+    cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
     sources = List.copyOf(sources);
   }
