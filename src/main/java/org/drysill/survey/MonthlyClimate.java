@@ -21,6 +21,8 @@ public record MonthlyClimate(
             unit = "C",
             min = -60,
             max = 50,
+            size = 12,
+            required = true,
             example = "[4.3, 4.8, 6.6, 9.0, 11.8, 14.8, 16.6, 16.5, 14.0, 10.5, 7.1, 4.2]")
         List<Quantity> temperature,
     @Key(
@@ -29,6 +31,8 @@ public record MonthlyClimate(
             unit = "%",
             min = 0,
             max = 100,
+            size = 12,
+            required = true,
             example = "[86, 83, 80, 76, 76, 76, 76, 77, 80, 84, 87, 87]")
         List<Quantity> humidity,
     @Key(
@@ -37,6 +41,7 @@ public record MonthlyClimate(
             unit = "m/s",
             min = 0,
             max = 40,
+            size = 12,
             example = "[4.5, 4.5, 4.4, 3.9, 3.8, 3.4, 3.3, 3.3, 3.5, 3.8, 3.9, 4.1]")
         List<Quantity> wind,
     @Key(about = "Where the figures come from", example = "own weather station 2015 to 2025")

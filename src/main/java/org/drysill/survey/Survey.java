@@ -23,7 +23,7 @@ public record Survey(
     @Key(about = "Prices and the horizon for money figures") Optional<Prices> prices,
     @Key(about = "Outdoor air at the time of the visit") List<OutdoorReading> outdoorReadings,
     @Key(about = "A log of outdoor air") Optional<Logger> outdoorLogger,
-    @Key(about = "The rooms, one at least") List<Room> rooms,
+    @Key(about = "The rooms, one at least", required = true) List<Room> rooms,
     @Key(about = "What to leave out, the budget, own prices") Optional<OptionWishes> options) {
   /** Copies the lists. */
   public Survey {

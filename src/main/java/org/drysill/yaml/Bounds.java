@@ -38,7 +38,9 @@ final class Bounds {
   private static Finding finding(Key key, double value, double low, double high, boolean usual) {
     double shown = Units.fromKept(key.dimension(), key.unit(), value);
     String range;
-    if (Double.isInfinite(high)) {
+    if (low == high) {
+      range = number(low);
+    } else if (Double.isInfinite(high)) {
       range = "at least " + number(low);
     } else if (Double.isInfinite(low)) {
       range = "at most " + number(high);

@@ -1,5 +1,6 @@
 package org.drysill.yaml;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -11,8 +12,9 @@ import java.util.Locale;
  * @param name the key as it stands in files
  * @param key what the record says about it
  * @param shape what may stand there
+ * @param accessor how to get the value out of a record
  */
-record Field(String name, Key key, Shape shape) {
+record Field(String name, Key key, Shape shape, Method accessor) {
   /** The keys of a record in their order. */
   static List<Field> of(Class<? extends Record> type) {
     return Arrays.stream(type.getRecordComponents()).map(Field::of).toList();
@@ -27,7 +29,11 @@ record Field(String name, Key key, Shape shape) {
               + component.getName()
               + " says nothing about its key");
     }
-    return new Field(snake(component.getName()), key, Shape.of(component.getGenericType()));
+    return new Field(
+        snake(component.getName()),
+        key,
+        Shape.of(component.getGenericType()),
+        component.getAccessor());
   }
 
   static String snake(String camel) {

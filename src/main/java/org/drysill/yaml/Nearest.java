@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /**
    * The nearest candidate, by single-letter changes and swaps of neighbours; empty where none is
    * within a third of the word's length.
    */
-  static Optional<String> of(String word, Collection<String> candidates) {
+  public static Optional<String> of(String word, Collection<String> candidates) {
     String folded = fold(word);
     int allowed = Math.max(1, Math.min(4, folded.length() / 3));
     if (folded.isEmpty() || folded.length() > 80) {

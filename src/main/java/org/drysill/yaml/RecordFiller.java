@@ -73,15 +73,18 @@ final class RecordFiller {
     boolean scalar = spot.node() instanceof ScalarNode;
     List<Field> fields = Field.of(shape.recordType());
     Object[] arguments = new Object[fields.size()];
-    boolean complete = true;
+    boolean whole = true;
+    boolean usable = true;
     for (int i = 0; i < arguments.length; i++) {
       Field field = fields.get(i);
       String path = scalar ? spot.path() : NodeReader.child(spot.path(), field.name());
       Optional<Object> value = component(field, entries.get(field.name()), spot, path);
-      complete &= value.isPresent();
-      arguments[i] = value.orElse(null);
+      boolean absorbed = field.shape().kind() == Shape.Kind.OPTIONAL;
+      whole &= value.isPresent();
+      usable &= value.isPresent() || absorbed;
+      arguments[i] = value.orElse(absorbed ? Optional.empty() : null);
     }
-    return complete ? construct(shape, arguments, spot) : Optional.empty();
+    return usable ? construct(shape, arguments, whole, spot) : Optional.empty();
   }
 
   private Optional<Object> component(Field field, Node node, Spot parent, String path) {
@@ -108,7 +111,11 @@ final class RecordFiller {
     };
   }
 
-  private Optional<Object> construct(Shape shape, Object[] arguments, Spot spot) {
+  /**
+   * The record. Where an optional part was refused it is made without that part, so that further
+   * checks can look at the rest; its own rules are not held against it then.
+   */
+  private Optional<Object> construct(Shape shape, Object[] arguments, boolean whole, Spot spot) {
     Class<?>[] types =
         Arrays.stream(shape.type().getRecordComponents())
             .map(RecordComponent::getType)
@@ -119,14 +126,18 @@ final class RecordFiller {
       return Optional.of(constructor.newInstance(arguments));
     } catch (InvocationTargetException refused) {
       if (refused.getCause() instanceof IllegalArgumentException reason) {
-        return complaints.add(
-            YamlCode.REFUSED,
-            spot,
-            Finding.of("values that do not go together", String.valueOf(reason.getMessage())));
+        return whole ? refused(reason, spot) : Optional.empty();
       }
       throw new IllegalStateException("cannot make " + shape.type(), refused);
     } catch (ReflectiveOperationException broken) {
       throw new IllegalStateException("cannot make " + shape.type(), broken);
     }
+  }
+
+  private Optional<Object> refused(IllegalArgumentException reason, Spot spot) {
+    return complaints.add(
+        YamlCode.REFUSED,
+        spot,
+        Finding.of("values that do not go together", String.valueOf(reason.getMessage())));
   }
 }

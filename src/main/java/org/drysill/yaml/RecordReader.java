@@ -37,6 +37,7 @@ public final class RecordReader {
     return new Reading<>(
         problems.hasErrors() ? Optional.empty() : value,
         problems.inOrder(),
+        value,
         new NodePlaces(lines, root));
   }
 

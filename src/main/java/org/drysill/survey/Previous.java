@@ -1,0 +1,72 @@
+package org.drysill.survey;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.drysill.survey.check.CheckList;
+import org.drysill.survey.check.SurveyCode;
+
+/**
+ * The earlier survey of the same home. Its path is the one that may leave the folder of the survey;
+ * what it names as its own earlier survey is not followed.
+ */
+final class Previous {
+  private static final String KEY = "visit.previous";
+
+  private Previous() {}
+
+  /** The file of the earlier survey; empty where none is named or it cannot be used. */
+  static Optional<Path> find(Survey survey, Path file, CheckList list) {
+    return survey.visit().previous().flatMap(written -> find(written, file, list));
+  }
+
+  private static Optional<Path> find(String written, Path file, CheckList list) {
+    try {
+      Path relative = Path.of(written);
+      Path earlier = folderOf(file).resolve(relative).normalize();
+      if (relative.isAbsolute()) {
+        return unusable(written, "a path relative to this file", list);
+      }
+      if (!Files.isRegularFile(earlier)) {
+        return unusable(written, "the file of an earlier survey", list);
+      }
+      if (Files.isSameFile(earlier, file)) {
+        return unusable(written + ", which is this file", "the file of an earlier survey", list);
+      }
+      return Optional.of(earlier);
+    } catch (InvalidPathException | IOException notOne) {
+      return unusable(written, "the file of an earlier survey", list);
+    }
+  }
+
+  private static Optional<Path> unusable(String found, String expected, CheckList list) {
+    list.add(SurveyCode.PREVIOUS_UNUSABLE, KEY, found, expected);
+    return Optional.empty();
+  }
+
+  /** The name that problems of the earlier survey are reported under. */
+  static String nameOf(Survey survey, String name) {
+    String written = survey.visit().previous().orElse("");
+    return Path.of(name).resolveSibling(written).normalize().toString();
+  }
+
+  static void checkOrder(Survey now, Survey then, CheckList list) {
+    LocalDate earlier = then.visit().date();
+    LocalDate visit = now.visit().date();
+    if (earlier.isAfter(visit)) {
+      list.add(
+          SurveyCode.PREVIOUS_LATER,
+          KEY,
+          "a survey of " + earlier,
+          "one from before the visit of " + visit);
+    }
+  }
+
+  static Path folderOf(Path file) {
+    Path parent = file.toAbsolutePath().normalize().getParent();
+    return parent == null ? file.toAbsolutePath() : parent;
+  }
+}

@@ -1,0 +1,93 @@
+package org.drysill.survey;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drysill.survey.check.CheckList;
+import org.drysill.survey.check.SurveyChecks;
+import org.drysill.yaml.Folder;
+import org.drysill.yaml.Problem;
+import org.drysill.yaml.Problem.Severity;
+import org.drysill.yaml.Reading;
+import org.drysill.yaml.RecordReader;
+import org.drysill.yaml.TextFile;
+import org.drysill.yaml.Vocabularies;
+
+/** The one way in: a survey file, the files that it names, and the earlier survey of the home. */
+public final class SurveyReader {
+  private final Vocabularies vocabularies;
+
+  private SurveyReader(Vocabularies vocabularies) {
+    this.vocabularies = vocabularies;
+  }
+
+  /**
+   * Reads a survey and everything that it names.
+   *
+   * @param file the survey file
+   * @param vocabularies the entries of the published tables that a survey may refer to
+   * @return the survey, or every problem at once
+   */
+  public static SurveyResult read(Path file, Vocabularies vocabularies) {
+    return new SurveyReader(vocabularies).read(file, file.toString(), true);
+  }
+
+  private SurveyResult read(Path file, String name, boolean withPrevious) {
+    TextFile source = TextFile.read(file, name);
+    return source
+        .text()
+        .map(text -> read(file, name, text, withPrevious))
+        .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems()));
+  }
+
+  private SurveyResult read(Path file, String name, String text, boolean withPrevious) {
+    Path folder = Previous.folderOf(file);
+    Reading<Survey> reading =
+        RecordReader.read(Survey.class, text, name, vocabularies, Folder.of(folder));
+    List<Problem> problems = new ArrayList<>(reading.problems());
+    reading
+        .draft()
+        .ifPresent(
+            draft -> problems.addAll(SurveyChecks.of(draft, reading.places(), reading.problems())));
+    CheckList list = new CheckList(reading.places());
+    Map<String, byte[]> files =
+        reading.value().map(s -> NamedBytes.read(s, folder, list)).orElse(Map.of());
+    Optional<SurveyResult> previous =
+        withPrevious
+            ? reading.draft().flatMap(s -> previous(s, file, name, list))
+            : Optional.empty();
+    problems.addAll(list.problems());
+    problems.sort(
+        Comparator.comparingInt((Problem p) -> p.place().line())
+            .thenComparingInt(p -> p.place().column()));
+    List<Problem> warnings = warnings(problems);
+    previous.ifPresent(p -> problems.addAll(p.problems()));
+    boolean usable = problems.size() == warnings(problems).size();
+    return new SurveyResult(
+        reading
+            .value()
+            .filter(s -> usable)
+            .map(
+                s ->
+                    new SurveyFile(
+                        s, previous.flatMap(SurveyResult::file), name, text, warnings, files)),
+        problems);
+  }
+
+  private Optional<SurveyResult> previous(Survey survey, Path file, String name, CheckList list) {
+    Optional<Path> earlier = Previous.find(survey, file, list);
+    Optional<SurveyResult> result =
+        earlier.map(path -> read(path, Previous.nameOf(survey, name), false));
+    result
+        .flatMap(SurveyResult::file)
+        .ifPresent(then -> Previous.checkOrder(survey, then.survey(), list));
+    return result;
+  }
+
+  private static List<Problem> warnings(List<Problem> problems) {
+    return problems.stream().filter(p -> p.severity() == Severity.WARNING).toList();
+  }
+}

@@ -1,0 +1,67 @@
+package org.drysill.survey.check;
+
+import static org.drysill.survey.check.CheckList.each;
+
+import java.util.Optional;
+import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
+import org.drysill.survey.MeasuredFlow;
+import org.drysill.survey.RunMode;
+import org.drysill.survey.Survey;
+import org.drysill.yaml.Quantity;
+
+/** What is said about a fan agrees with itself. */
+final class FanChecks {
+  /** Measured over declared; outside of these a slip in the unit is likely. Judgement. */
+  private static final double FAR_BELOW = 0.15;
+
+  private static final double FAR_ABOVE = 1.6;
+
+  private FanChecks() {}
+
+  static void check(Survey survey, CheckList list) {
+    each(
+        survey.rooms(),
+        "rooms",
+        (room, path) -> each(room.fans(), path + ".fans", (fan, at) -> fan(fan, at, list)));
+  }
+
+  private static void fan(Fan fan, String path, CheckList list) {
+    Optional<Quantity> measured = fan.measuredFlow().map(MeasuredFlow::value);
+    measured.ifPresent(flow -> measured(fan, flow, path + ".measured_flow", list));
+    boolean byHours = fan.run().equals(Optional.of(RunMode.HOURS_PER_DAY));
+    if (byHours && fan.hoursPerDay().isEmpty()) {
+      list.add(
+          SurveyCode.HOURS_MISSING,
+          path + ".run",
+          "no hours_per_day",
+          "the hours a day that it runs");
+    }
+  }
+
+  private static void measured(Fan fan, Quantity flow, String key, CheckList list) {
+    if (fan.kind() == FanKind.FITTED_BUT_NOT_WORKING) {
+      if (flow.low() > 0) {
+        list.add(
+            SurveyCode.FLOW_OF_BROKEN_FAN,
+            key,
+            flow.written() + " at a fan that is said not to work",
+            "no flow, or the kind of fan that it is");
+      }
+      return;
+    }
+    fan.declaredFlow()
+        .filter(declared -> isFarFrom(flow, declared))
+        .ifPresent(
+            declared ->
+                list.add(
+                    SurveyCode.FLOWS_FAR_APART,
+                    key,
+                    flow.written() + " with " + declared.written() + " declared",
+                    "flows of one size; the units may be mixed up"));
+  }
+
+  private static boolean isFarFrom(Quantity flow, Quantity declared) {
+    return flow.high() < declared.low() * FAR_BELOW || flow.low() > declared.high() * FAR_ABOVE;
+  }
+}
