@@ -1,0 +1,82 @@
+package org.drysill.report.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Working;
+
+/** The results file: every figure that was computed, by the names of the survey format. */
+public final class ResultsJson {
+  private ResultsJson() {}
+
+  /**
+   * Writes results.
+   *
+   * @param sections the sections in their order, by key: records, lists, maps, figures
+   * @param figures every figure whose working is to be told
+   * @return UTF-8 text
+   */
+  public static byte[] of(Map<String, Object> sections, List<Figure> figures) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    JsonFactory factory =
+        JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+    try (JsonGenerator json = factory.createGenerator(bytes)) {
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter()
+              .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+              .withArrayIndenter(new DefaultIndenter("  ", "\n")));
+      RecordJson records = new RecordJson(json);
+      json.writeStartObject();
+      for (Map.Entry<String, Object> section : sections.entrySet()) {
+        records.field(section.getKey(), section.getValue());
+      }
+      json.writeArrayFieldStart("working");
+      for (Figure figure : figures) {
+        working(json, records, figure);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void working(JsonGenerator json, RecordJson records, Figure figure)
+      throws IOException {
+    Working working = figure.working();
+    json.writeStartObject();
+    json.writeStringField("id", figure.id());
+    json.writeStringField("name", figure.name());
+    json.writeStringField("formula", working.formula());
+    records.field("result", figure);
+    json.writeArrayFieldStart("inputs");
+    for (Working.Input input : working.inputs()) {
+      input(json, records, input);
+    }
+    json.writeEndArray();
+    records.field("sources", working.sources());
+    records.field("note", working.note());
+    json.writeEndObject();
+  }
+
+  private static void input(JsonGenerator json, RecordJson records, Working.Input input)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("symbol", input.symbol());
+    json.writeStringField("name", input.name());
+    json.writeFieldName(JsonUnit.of(input.unit()).key("value"));
+    records.range(input.value(), input.unit());
+    records.field("basis", input.basis());
+    records.field("working", input.figure());
+    json.writeEndObject();
+  }
+}

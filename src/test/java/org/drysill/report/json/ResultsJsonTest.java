@@ -1,0 +1,96 @@
+package org.drysill.report.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
+import org.drysill.assess.Working;
+import org.drysill.physics.Range;
+import org.drysill.reference.Citation;
+import org.drysill.reference.How;
+import org.junit.jupiter.api.Test;
+
+class ResultsJsonTest {
+  record Sample(
+      Figure required,
+      Optional<Figure> dewPoint,
+      Optional<String> nothing,
+      Verdict verdict,
+      List<String> roomsAtRisk,
+      double temperatureFactor,
+      Citation source) {}
+
+  private static Figure figure(String id, Range value, Unit unit) {
+    return new Figure(
+        id,
+        id,
+        value,
+        unit,
+        Basis.MEASURED,
+        () ->
+            new Working(
+                "q = max(a, b)",
+                List.of(
+                    Working.Input.of(
+                        "a", "first", Range.exactly(0.031), Unit.AIRFLOW, Basis.PUBLISHED)),
+                List.of(),
+                Optional.of("a note")));
+  }
+
+  private static String json() {
+    Figure required = figure("ventilation.required", new Range(0.031, 0.031, 0.033), Unit.AIRFLOW);
+    Map<String, Object> sections = new LinkedHashMap<>();
+    sections.put(
+        "ventilation",
+        new Sample(
+            required,
+            Optional.of(figure("room.dew_point", Range.exactly(9.25), Unit.CELSIUS)),
+            Optional.empty(),
+            Verdict.SHORT,
+            List.of("kitchen"),
+            0.62,
+            Citation.of("A document", "2021", "Table 1", How.SEEN)));
+    return new String(ResultsJson.of(sections, List.of(required)), StandardCharsets.UTF_8)
+        .replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void keys_carry_the_unit_and_values_are_ranges_in_it() {
+    assertThat(json())
+        .contains("\"required_l_s\" : { \"low\" : 31, \"likely\" : 31, \"high\" : 33")
+        .contains("\"dew_point_c\" : { \"low\" : 9.25")
+        .contains("\"temperature_factor\" : 0.62");
+  }
+
+  @Test
+  void verdicts_are_three_words_and_absent_things_have_no_key() {
+    assertThat(json()).contains("\"verdict\" : \"short\"").doesNotContain("nothing");
+  }
+
+  @Test
+  void the_working_follows_the_figure() {
+    assertThat(json())
+        .contains("\"working\" : \"ventilation.required\"")
+        .contains("\"formula\" : \"q = max(a, b)\"")
+        .contains("\"value_l_s\" : { \"low\" : 31")
+        .contains("\"note\" : \"a note\"");
+  }
+
+  @Test
+  void a_source_is_one_line_with_how_it_is_known() {
+    assertThat(json()).contains("\"A document, 2021, Table 1 (seen)\"");
+  }
+
+  @Test
+  void components_become_snake_case() {
+    assertThat(RecordJson.snake("roomsAtRisk")).isEqualTo("rooms_at_risk");
+    assertThat(RecordJson.snake("co2")).isEqualTo("co2");
+  }
+}
