@@ -44,7 +44,8 @@ public final class HtmlPage {
    * @param charts the charts by id
    */
   public String render(String xhtml, Map<String, ChartSpec> charts) {
-    return CHART.matcher(xhtml).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
+    String page = BOOKMARKS.matcher(xhtml).replaceFirst("");
+    return CHART.matcher(page).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
   }
 
   private String drawn(MatchResult object, Map<String, ChartSpec> charts) {
