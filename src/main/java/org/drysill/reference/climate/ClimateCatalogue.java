@@ -8,18 +8,28 @@ import org.drysill.reference.DataFiles;
 public final class ClimateCatalogue {
   private final List<ReferenceClimate> climates;
 
-  private ClimateCatalogue(List<ReferenceClimate> climates) {
+  private final ClimateDefaults defaults;
+
+  private ClimateCatalogue(List<ReferenceClimate> climates, ClimateDefaults defaults) {
     this.climates = List.copyOf(climates);
+    this.defaults = defaults;
   }
 
   /** Reads the bundled climates. */
   public static ClimateCatalogue bundled() {
-    return new ClimateCatalogue(DataFiles.readAll("climate", ReferenceClimate.class));
+    return new ClimateCatalogue(
+        DataFiles.readAll("climate", ReferenceClimate.class),
+        DataFiles.read("defaults/climate.yaml", ClimateDefaults.class));
   }
 
   /** A catalogue of given climates. */
-  public static ClimateCatalogue of(List<ReferenceClimate> climates) {
-    return new ClimateCatalogue(climates);
+  public static ClimateCatalogue of(List<ReferenceClimate> climates, ClimateDefaults defaults) {
+    return new ClimateCatalogue(climates, defaults);
+  }
+
+  /** The climate where nothing is known. */
+  public ClimateDefaults defaults() {
+    return defaults;
   }
 
   /** All climates. */

@@ -1,0 +1,53 @@
+package org.drysill.assess.humidity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.drysill.assess.Assumption;
+import org.drysill.assess.Home;
+import org.drysill.reference.readings.ReadingRules;
+
+/** Reads out of the spot readings of a visit what they say about moisture in the air. */
+public final class HumidityAssessor {
+  private HumidityAssessor() {}
+
+  /** Assesses the readings of a home. */
+  public static HumidityResult assess(Home home, ReadingRules rules) {
+    Accuracies accuracies = new Accuracies(home.survey(), rules.accuracy());
+    List<RoomAir> readings = new RoomAirs(home, rules, accuracies).all();
+    List<Co2Air> co2 = new Co2Airs(rules.co2(), accuracies).all(home);
+    List<Assumption> assumptions = new ArrayList<>(accuracies.assumptions());
+    assumptions.addAll(outdoorAssumption(home, readings, rules));
+    return new HumidityResult(
+        readings,
+        co2,
+        HomeMean.of(home, readings),
+        new HumidityFindings(rules).all(home, readings),
+        assumptions);
+  }
+
+  private static List<Assumption> outdoorAssumption(
+      Home home, List<RoomAir> readings, ReadingRules rules) {
+    String rooms =
+        readings.stream()
+            .filter(r -> !r.outdoor().simultaneous())
+            .map(RoomAir::roomName)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (rooms.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new Assumption(
+            "humidity.outdoor",
+            "Outdoor air at the readings of: " + rooms,
+            "vapour of the month in the climate "
+                + home.climate().name()
+                + ", plus or minus "
+                + rules.outdoor().dayVapourSpread().written(),
+            "temperature and humidity were not both read outdoors near in time",
+            "Read temperature and humidity outdoors, in the shade and away from the wall, at each"
+                + " visit.",
+            rules.outdoor().source()));
+  }
+}

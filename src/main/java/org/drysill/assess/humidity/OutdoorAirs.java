@@ -1,0 +1,167 @@
+package org.drysill.assess.humidity;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Home;
+import org.drysill.assess.OutdoorClimate;
+import org.drysill.physics.Range;
+import org.drysill.physics.air.HumidityReference;
+import org.drysill.physics.air.Iso13788Vapour;
+import org.drysill.physics.air.MoistAir;
+import org.drysill.reference.readings.OutdoorRules;
+import org.drysill.survey.OutdoorReading;
+import org.drysill.yaml.Moment;
+
+/** Finds the outdoor air of a moment: the nearest reading, else the month of the climate. */
+final class OutdoorAirs {
+  private final Home home;
+  private final OutdoorRules rules;
+  private final Accuracies accuracies;
+
+  OutdoorAirs(Home home, OutdoorRules rules, Accuracies accuracies) {
+    this.home = home;
+    this.rules = rules;
+    this.accuracies = accuracies;
+  }
+
+  /**
+   * The outdoor air of a moment.
+   *
+   * @param id start of the ids of its figures
+   * @param at when; the day of the visit where it is not written
+   */
+  Found at(String id, Optional<Moment> at) {
+    return nearest(at, reading -> reading.humidity().isPresent())
+        .map(reading -> read(id, reading))
+        .or(() -> nearest(at, reading -> true).map(reading -> half(id, reading, at)))
+        .orElseGet(() -> month(id, at));
+  }
+
+  /**
+   * Outdoor air and the error of its vapour pressure.
+   *
+   * @param air the air
+   * @param pressureError plus or minus [Pa]
+   */
+  record Found(OutdoorAir air, double pressureError) {}
+
+  private Found read(String id, OutdoorReading reading) {
+    MeasuredAir air =
+        new MeasuredAir(
+            accuracies.temperature(reading.temperature(), reading.instrument()),
+            accuracies.humidity(reading.humidity().orElseThrow(), reading.instrument()));
+    return new Found(
+        outdoor(
+            OutdoorAir.Source.READING,
+            "outdoor reading" + Moments.said(reading.at()),
+            reading.at(),
+            new AirFigures(id, "the outdoor air", air, Basis.MEASURED)),
+        air.vapourPressureError());
+  }
+
+  private Found half(String id, OutdoorReading reading, Optional<Moment> at) {
+    Range temperature = accuracies.temperature(reading.temperature(), reading.instrument());
+    OutdoorClimate.Month month = monthOf(at);
+    return assumed(
+        id,
+        temperature,
+        month,
+        OutdoorAir.Source.READING_WITHOUT_HUMIDITY,
+        "outdoor temperature read"
+            + Moments.said(reading.at())
+            + ", humidity not; its vapour is the mean of the month in the climate "
+            + home.climate().name(),
+        reading.at());
+  }
+
+  private Found month(String id, Optional<Moment> at) {
+    OutdoorClimate.Month month = monthOf(at);
+    return assumed(
+        id,
+        Range.around(month.temperature(), rules.dayTemperatureSpread().value()),
+        month,
+        OutdoorAir.Source.CLIMATE_MONTH,
+        "no outdoor reading near in time; the mean of the month in the climate "
+            + home.climate().name(),
+        Optional.empty());
+  }
+
+  private Found assumed(
+      String id,
+      Range temperature,
+      OutdoorClimate.Month month,
+      OutdoorAir.Source source,
+      String said,
+      Optional<Moment> at) {
+    double mean =
+        MoistAir.vapourPressurePa(
+            month.temperature(), month.relativeHumidity().likely(), HumidityReference.OVER_WATER);
+    double spread = rules.dayVapourSpread().value();
+    Range humidity =
+        new Range(
+            humidity(temperature.likely(), mean * (1 - spread)),
+            humidity(temperature.likely(), mean),
+            humidity(temperature.likely(), mean * (1 + spread)));
+    AirFigures figures =
+        new AirFigures(
+            id,
+            "the outdoor air",
+            new MeasuredAir(Range.exactly(temperature.likely()), humidity),
+            Basis.ASSUMED);
+    return new Found(outdoor(source, said, at, figures), mean * spread);
+  }
+
+  private static double humidity(double celsius, double pressure) {
+    return Math.min(1, pressure / Iso13788Vapour.saturationPressureOverWaterPa(celsius));
+  }
+
+  private static OutdoorAir outdoor(
+      OutdoorAir.Source source, String said, Optional<Moment> at, AirFigures figures) {
+    return new OutdoorAir(
+        source,
+        said,
+        at,
+        figures.temperature(),
+        figures.humidity(),
+        figures.vapourPressure(),
+        figures.vapourContent());
+  }
+
+  private OutdoorClimate.Month monthOf(Optional<Moment> at) {
+    int number = at.map(Moment::date).orElse(home.survey().visit().date()).getMonthValue();
+    return home.climate().months().get(number - 1);
+  }
+
+  private Optional<OutdoorReading> nearest(
+      Optional<Moment> at, Predicate<OutdoorReading> condition) {
+    List<OutdoorReading> readings = home.survey().outdoorReadings();
+    return readings.stream()
+        .filter(condition)
+        .filter(reading -> hoursApart(at, reading.at()) <= rules.simultaneousWithinHours())
+        .min(Comparator.comparingDouble(reading -> hoursApart(at, reading.at())));
+  }
+
+  /** A moment without a time of day may be any time of its day: it counts as near. */
+  private double hoursApart(Optional<Moment> room, Optional<Moment> outdoor) {
+    LocalDateTime a = start(room);
+    LocalDateTime b = start(outdoor);
+    boolean timed =
+        room.flatMap(Moment::time).isPresent() && outdoor.flatMap(Moment::time).isPresent();
+    return timed
+        ? Math.abs(Duration.between(a, b).toMinutes()) / 60.0
+        : Math.abs(
+            Duration.between(a.toLocalDate().atStartOfDay(), b.toLocalDate().atStartOfDay())
+                .toHours());
+  }
+
+  private LocalDateTime start(Optional<Moment> at) {
+    return at.map(m -> m.date().atTime(m.time().orElse(LocalTime.MIDNIGHT)))
+        .orElse(home.survey().visit().date().atStartOfDay());
+  }
+}
