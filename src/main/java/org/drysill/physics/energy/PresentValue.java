@@ -43,10 +43,11 @@ public final class PresentValue {
   }
 
   private static double growing(double rate, double growth, double years) {
-    // With x = ln((1 + e)/(1 + r)) the factor is (1 + e)/(r − e) · (1 − exp(n·x)); expm1 keeps it
-    // exact for rates close to each other.
-    double x = Math.log1p(growth) - Math.log1p(rate);
-    return x == 0 ? years : Math.expm1(years * x) * (1 + growth) / (growth - rate);
+    // With x = ln((1 + e)/(1 + r)) the factor is (1 + e)/(r − e) · (1 − exp(n·x)). log1p and expm1
+    // keep it exact for rates close to each other.
+    double apart = growth - rate;
+    double x = Math.log1p(apart / (1 + rate));
+    return apart == 0 ? years : Math.expm1(years * x) * (1 + growth) / apart;
   }
 
   private static double rate(double rate) {

@@ -46,7 +46,9 @@ public record TransientVapour(double volumeM3, double flowM3S, double capacitanc
     if (flowM3S == 0) {
       return startKgM3 + productionKgS * seconds / store;
     }
-    double end = outdoorKgM3 + productionKgS / flowM3S;
-    return end + (startKgM3 - end) * Math.exp(-flowM3S * seconds / store);
+    // The same as v∞ + (v0 − v∞)·exp(−x), but without taking large numbers from each other where
+    // the flow is small.
+    double done = -Math.expm1(-flowM3S * seconds / store);
+    return startKgM3 + (outdoorKgM3 - startKgM3) * done + productionKgS / flowM3S * done;
   }
 }
