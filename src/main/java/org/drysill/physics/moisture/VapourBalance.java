@@ -15,10 +15,11 @@ import org.drysill.physics.air.MoistAir;
  * Δp = pi − pe = Δv · 461.5 · (Ti + Te) / 2    with Ti, Te in K (edition of 2001)
  * </pre>
  *
- * <p>v vapour content [kg/m³], G moisture production [kg/s], q air flow [m³/s], p vapour pressure
- * [Pa]. Each content is taken at its own side's temperature, so the widening of warmed air is
- * neglected: below 7 % of ve for 20 K. {@link #steadyHumidityRatio} is exact in that respect. No
- * buffering, no condensation.
+ * <p>v vapour content [kg/m³], G moisture production [kg/s], q flow of the air that leaves [m³/s],
+ * p vapour pressure [Pa]. Each content is taken at its own side's temperature, so the widening of
+ * warmed air is neglected: indoor content comes out too high by 7 to 7.5 % of ve for 0 °C outdoors
+ * and 20 °C indoors, a required flow on the safe side, a production implied by readings too low.
+ * {@link #steadyHumidityRatio} is exact in that respect. No buffering, no condensation.
  */
 public final class VapourBalance {
   private VapourBalance() {}
