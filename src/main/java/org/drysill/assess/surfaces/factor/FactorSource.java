@@ -13,9 +13,7 @@ public enum FactorSource {
   /** The layers of a built-up element. */
   LAYERS("the layers"),
   /** A table of typical details by kind and age: an assumption. */
-  TYPICAL_DETAIL("a typical detail of its kind and age"),
-  /** The metal of a fan sleeve: a bounded estimate. */
-  SLEEVE("the metal of the sleeve");
+  TYPICAL_DETAIL("a typical detail of its kind and age");
 
   private final String words;
 

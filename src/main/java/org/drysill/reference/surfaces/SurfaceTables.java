@@ -1,0 +1,30 @@
+package org.drysill.reference.surfaces;
+
+import org.drysill.reference.glazing.GlazingCatalogue;
+import org.drysill.reference.materials.MaterialCatalogue;
+
+/**
+ * All tables that the assessment of surfaces reads.
+ *
+ * @param glazing kinds of glazing
+ * @param materials layers
+ * @param surfaces films, limits, critical factors
+ * @param details typical details
+ * @param defaults what is taken for granted
+ */
+public record SurfaceTables(
+    GlazingCatalogue glazing,
+    MaterialCatalogue materials,
+    SurfaceCatalogue surfaces,
+    TypicalDetails details,
+    SurfaceDefaults defaults) {
+  /** Reads the bundled tables. */
+  public static SurfaceTables bundled() {
+    return new SurfaceTables(
+        GlazingCatalogue.bundled(),
+        MaterialCatalogue.bundled(),
+        SurfaceCatalogue.bundled(),
+        TypicalDetails.bundled(),
+        SurfaceDefaults.bundled());
+  }
+}
