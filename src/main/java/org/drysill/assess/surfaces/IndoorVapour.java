@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.physics.Range;
+import org.drysill.physics.moisture.HumidityClass;
 import org.drysill.reference.Citation;
 
 /**
@@ -34,5 +35,31 @@ public record IndoorVapour(
   /** Copies the list. */
   public IndoorVapour {
     sources = List.copyOf(sources);
+  }
+
+  /**
+   * The excess [Pa] at another outdoor temperature, for the same moisture load and air: with the
+   * shape of the humidity classes of ISO 13788:2012, Annex A (memory), constant up to 0 °C and
+   * falling in a line to nothing at 20 °C. Air that is drier indoors than outdoors is not carried
+   * on: its excess counts as 0.
+   *
+   * @param celsius outdoor temperature [°C]
+   */
+  public Range excessAt(double celsius) {
+    double scale = shape(celsius) / shape(outdoor);
+    return new Range(
+        Math.max(0, excess.low() * scale),
+        Math.max(0, excess.likely() * scale),
+        Math.max(0, excess.high() * scale));
+  }
+
+  /** True where it was so warm outdoors that the excess says little of colder months. */
+  public boolean isTooWarm(double warmest) {
+    return outdoor > warmest;
+  }
+
+  private static double shape(double celsius) {
+    return HumidityClass.CLASS_1.upperLimitPa(celsius).orElseThrow()
+        / HumidityClass.CLASS_1.upperLimitPa(0).orElseThrow();
   }
 }

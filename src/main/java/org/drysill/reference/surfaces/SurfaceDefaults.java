@@ -20,6 +20,8 @@ import org.drysill.yaml.Key;
  * @param coldNightDrop cold nights below the month's mean [K]
  * @param coldNightHumidity relative humidity outdoors on cold nights [1]
  * @param coldestWeather outdoor temperature below which no weather is named [°C]
+ * @param warmestForVapour outdoor temperature above which an excess is not carried to other months
+ *     [°C]
  * @param fallbackClass humidity class taken without readings
  * @param condensateHours hours of a night during which a pane is wet [h]
  * @param paneFilm convective film coefficient of a pane [W/(m²·K)]
@@ -39,6 +41,8 @@ public record SurfaceDefaults(
     @Key(about = "Cold nights below the month's mean, K") Sourced coldNightDrop,
     @Key(about = "Relative humidity outdoors on cold nights, ratio") Sourced coldNightHumidity,
     @Key(about = "Outdoor temperature below which no weather is named, °C") Sourced coldestWeather,
+    @Key(about = "Outdoor temperature above which an excess is not carried to other months, °C")
+        Sourced warmestForVapour,
     @Key(about = "Humidity class taken without readings") Sourced fallbackClass,
     @Key(about = "Hours of a night during which a pane is wet, h") Sourced condensateHours,
     @Key(about = "Convective film coefficient of a pane, W/(m²·K)") Sourced paneFilm) {

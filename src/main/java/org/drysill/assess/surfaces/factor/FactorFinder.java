@@ -20,6 +20,7 @@ public final class FactorFinder {
   private final SurfaceTables tables;
   private final ReadingAssessment readings;
   private final PlaceFactors factors;
+  private final PlaneFactors planes;
 
   /** Finds factors of places of a home. */
   public FactorFinder(Home home, SurfaceTables tables) {
@@ -27,6 +28,7 @@ public final class FactorFinder {
     this.tables = tables;
     this.readings = new ReadingAssessment(home, tables.defaults());
     this.factors = new PlaceFactors(tables);
+    this.planes = new PlaneFactors(tables);
   }
 
   /** What each surface reading of a room gives, refused ones too. */
@@ -39,7 +41,7 @@ public final class FactorFinder {
     List<ReadingFactor> read = readings(room, spot.readings());
     return ofReadings(place, read)
         .or(() -> spot.temperatureFactor().map(f -> factors.stated(place, f, read)))
-        .or(() -> spot.uValue().map(u -> factors.ofU(place, u, spot.kind(), read)))
+        .or(() -> spot.uValue().map(u -> planes.ofU(place, u, spot.kind(), read)))
         .orElseGet(() -> typical(place, spot.kind().word(), read));
   }
 
@@ -52,9 +54,8 @@ public final class FactorFinder {
   public TemperatureFactor ofPaneCentre(String place, Window window, List<ReadingFactor> read) {
     return window
         .uValue()
-        .map(u -> factors.ofPaneU(place, u, read))
-        .orElseGet(
-            () -> factors.ofGlazing(place, GlassFactor.kind(window, tables.glazing()), read));
+        .map(u -> planes.ofPaneU(place, u, read))
+        .orElseGet(() -> planes.ofGlazing(place, GlassFactor.kind(window, tables.glazing()), read));
   }
 
   /** The factor of the lower edge of a pane; empty where the kind of glazing has no edge. */
@@ -65,13 +66,13 @@ public final class FactorFinder {
   /** The factor of a built-up wall, with what stands before it. */
   public TemperatureFactor ofWall(String place, Wall wall, FilmUse film) {
     return PlaneFactor.resistance(wall.layers(), tables.materials())
-        .map(r -> factors.ofLayers(place, r, film))
+        .map(r -> planes.ofLayers(place, r, film))
         .orElseGet(() -> typical(place, "wall", List.of()));
   }
 
   /** The factor of a cold spot with a U-value, were it behind furniture; empty without one. */
   public Optional<TemperatureFactor> behindFurniture(String place, ColdSpot spot) {
-    return spot.uValue().map(u -> factors.behindFurniture(place, u, spot.kind()));
+    return spot.uValue().map(u -> planes.behindFurniture(place, u, spot.kind()));
   }
 
   private TemperatureFactor typical(String place, String kind, List<ReadingFactor> read) {

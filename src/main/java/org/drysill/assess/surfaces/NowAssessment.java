@@ -1,0 +1,92 @@
+package org.drysill.assess.surfaces;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.assess.readings.NearestReading;
+import org.drysill.assess.surfaces.factor.ReadingFactor;
+import org.drysill.assess.surfaces.factor.TemperatureFactor;
+import org.drysill.physics.Range;
+import org.drysill.physics.air.Iso13788Vapour;
+import org.drysill.reference.surfaces.SurfaceDefaults;
+import org.drysill.survey.OutdoorReading;
+import org.drysill.survey.RoomReading;
+import org.drysill.yaml.Moment;
+
+/** A surface at the visit: its temperature against the dew point of the room's air. */
+final class NowAssessment {
+  /** The driest air that an instrument is believed [1]: dry air has no dew point. */
+  private static final double DRIEST = 0.01;
+
+  private final InstrumentErrors errors;
+  private final List<OutdoorReading> outdoors;
+  private final SurfaceDefaults defaults;
+
+  NowAssessment(Home home, SurfaceDefaults defaults) {
+    this.errors = new InstrumentErrors(home.survey().visit().instruments());
+    this.outdoors = home.survey().outdoorReadings();
+    this.defaults = defaults;
+  }
+
+  /**
+   * The surface as it was.
+   *
+   * @param factor its temperature factor
+   * @param read what was read on it, whether or not a factor came of it
+   */
+  Optional<SurfaceNow> of(
+      String place, RoomFacts room, TemperatureFactor factor, List<ReadingFactor> read) {
+    Optional<ReadingFactor> coldest = coldest(read);
+    return humidReading(room, coldest.flatMap(ReadingFactor::at))
+        .flatMap(r -> of(place, r, factor, coldest));
+  }
+
+  private Optional<SurfaceNow> of(
+      String place, RoomReading reading, TemperatureFactor factor, Optional<ReadingFactor> read) {
+    Range air = errors.temperature(reading.temperature(), reading.instrument(), airAccuracy());
+    Range humidity =
+        errors.humidity(
+            reading.humidity().orElseThrow(),
+            reading.instrument(),
+            defaults.hygrometerAccuracy().likely());
+    NowFigures figures = new NowFigures(place, air, humidity, vapour(air, humidity));
+    Optional<Range> outdoor = outdoor(reading.at());
+    return read.map(r -> figures.asRead(r.surface()))
+        .or(() -> outdoor.map(o -> figures.fromFactor(factor.figure(), o)))
+        .map(s -> figures.now(s, factor.figure(), defaults.coldestWeather().likely()));
+  }
+
+  private Optional<RoomReading> humidReading(RoomFacts room, Optional<Moment> at) {
+    List<RoomReading> humid =
+        room.room().readings().stream().filter(r -> r.humidity().isPresent()).toList();
+    return NearestReading.within(at, humid, RoomReading::at, defaults.togetherWithin().likely());
+  }
+
+  private Optional<Range> outdoor(Optional<Moment> at) {
+    return NearestReading.within(
+            at, outdoors, OutdoorReading::at, defaults.togetherWithin().likely())
+        .map(o -> errors.temperature(o.temperature(), o.instrument(), airAccuracy()));
+  }
+
+  private static Optional<ReadingFactor> coldest(List<ReadingFactor> read) {
+    return read.stream().min(Comparator.comparingDouble(r -> r.surface().likely()));
+  }
+
+  private double airAccuracy() {
+    return defaults.airThermometerAccuracy().likely();
+  }
+
+  private static Range vapour(Range air, Range humidity) {
+    return new Range(
+        vapour(air.low(), humidity.low()),
+        vapour(air.likely(), humidity.likely()),
+        vapour(air.high(), humidity.high()));
+  }
+
+  private static double vapour(double celsius, double humidity) {
+    return Math.max(DRIEST, humidity) * Iso13788Vapour.saturationPressurePa(celsius);
+  }
+}

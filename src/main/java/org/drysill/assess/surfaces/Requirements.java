@@ -1,0 +1,119 @@
+package org.drysill.assess.surfaces;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Finding;
+import org.drysill.assess.RoomFacts;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
+import org.drysill.assess.Working;
+import org.drysill.assess.Working.Input;
+import org.drysill.assess.surfaces.factor.TemperatureFactor;
+import org.drysill.assess.surfaces.months.Criterion;
+import org.drysill.assess.surfaces.months.MonthNames;
+import org.drysill.assess.surfaces.months.MonthTable;
+import org.drysill.physics.Range;
+import org.drysill.reference.surfaces.CriticalFactor;
+
+/** Compares temperature factors with what the year, and with what national documents ask. */
+final class Requirements {
+  private static final String READ_SURFACE =
+      "On a cold day, at least 10 K colder outdoors, read the surface, the room's air beside it and"
+          + " the outdoor air within an hour.";
+  private static final String READ_AIR =
+      "Read or log temperature and humidity of the room and of the outdoor air together, in cold"
+          + " weather.";
+
+  private Requirements() {}
+
+  /** Against the factor that the critical month needs. */
+  static Finding ofYear(
+      String id,
+      String subject,
+      RoomFacts room,
+      TemperatureFactor factor,
+      MonthTable months,
+      Criterion criterion,
+      boolean vapourAssumed) {
+    Verdict verdict = months.requiredFactor().map(r -> compare(factor, r)).orElse(Verdict.MEETS);
+    return new Finding(
+        "surface." + id,
+        subject,
+        Optional.of(room.id()),
+        verdict,
+        Optional.of(factor.figure()),
+        months.requiredFactor(),
+        because(verdict, factor, months, criterion),
+        verdict == Verdict.UNKNOWN
+            ? Optional.of(needsSurface(factor) || !vapourAssumed ? READ_SURFACE : READ_AIR)
+            : Optional.empty(),
+        List.of(criterion.source()));
+  }
+
+  /** Even the least favourable factor must reach even the highest that is asked. */
+  private static Verdict compare(TemperatureFactor factor, Figure required) {
+    Range spare = factor.figure().value().minus(required.value());
+    return Verdict.atLeast(spare, 0);
+  }
+
+  private static boolean needsSurface(TemperatureFactor factor) {
+    return factor.weak() || factor.figure().basis() == Basis.ASSUMED;
+  }
+
+  private static String because(
+      Verdict verdict, TemperatureFactor factor, MonthTable months, Criterion criterion) {
+    if (months.criticalMonth().isEmpty()) {
+      return "It is never cold enough outdoors for a temperature factor to be required.";
+    }
+    String when =
+        (criterion.coldNights() ? "on cold nights in " : "in ")
+            + MonthNames.of(months.criticalMonth().get());
+    String actual = Words.factor(factor.figure().likely());
+    String required = Words.factor(months.requiredFactor().orElseThrow().likely());
+    return switch (verdict) {
+      case MEETS ->
+          "Its factor of %s is enough even %s, which needs %s.".formatted(actual, when, required);
+      case SHORT ->
+          "Its factor of %s is too low %s, which needs %s.".formatted(actual, when, required);
+      case UNKNOWN ->
+          "Its factor is %s, %s would need %s, and the two cannot be told apart."
+              .formatted(actual, MonthNames.of(months.criticalMonth().get()), required);
+    };
+  }
+
+  /** Against the critical factor of a national document, for comparison. */
+  static Finding ofDocument(
+      String id, String subject, RoomFacts room, TemperatureFactor factor, CriticalFactor printed) {
+    Verdict verdict = Verdict.atLeast(factor.figure().value(), printed.value().value());
+    return new Finding(
+        "surface." + id + ".published",
+        subject + ", for comparison with " + printed.source().document(),
+        Optional.of(room.id()),
+        verdict,
+        Optional.of(factor.figure()),
+        Optional.of(printedFigure(id, printed)),
+        "The document sees little risk of mould from %s up; the place has %s."
+            .formatted(
+                Words.factor(printed.value().value()), Words.factor(factor.figure().likely())),
+        verdict == Verdict.UNKNOWN ? Optional.of(READ_SURFACE) : Optional.empty(),
+        List.of(printed.source()));
+  }
+
+  private static Figure printedFigure(String id, CriticalFactor printed) {
+    Range value = printed.value().range();
+    return new Figure(
+        "surface." + id + ".published_factor",
+        "critical temperature factor of " + printed.source().document(),
+        value,
+        Unit.RATIO,
+        Basis.PUBLISHED,
+        () ->
+            new Working(
+                "f as printed",
+                List.of(Input.of("f", "printed", value, Unit.RATIO, Basis.PUBLISHED)),
+                List.of(printed.source()),
+                Optional.empty()));
+  }
+}

@@ -1,0 +1,115 @@
+package org.drysill.assess.surfaces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Assumption;
+import org.drysill.assess.surfaces.factor.FactorSource;
+import org.drysill.reference.Citation;
+import org.drysill.reference.Sourced;
+import org.drysill.reference.surfaces.SurfaceDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
+
+/** What the assessment of surfaces took for granted. */
+final class SurfaceAssumptions {
+  private final SurfaceTables tables;
+  private final SurfaceDefaults defaults;
+
+  SurfaceAssumptions(SurfaceTables tables) {
+    this.tables = tables;
+    this.defaults = tables.defaults();
+  }
+
+  /** All that the places rest on, one entry for each id. */
+  List<Assumption> of(List<ColdPlace> places, boolean vapourAssumed) {
+    List<Assumption> found = new ArrayList<>();
+    if (vapourAssumed) {
+      found.add(vapour());
+    }
+    if (!places.isEmpty()) {
+      found.add(summer());
+    }
+    if (places.stream().anyMatch(p -> p.surface() == SurfaceClass.GLASS)) {
+      found.add(coldNights());
+    }
+    typical(places).ifPresent(found::add);
+    unknownGlazing(places).ifPresent(found::add);
+    return List.copyOf(found);
+  }
+
+  private Assumption vapour() {
+    return of(
+        "surface.indoor_vapour",
+        "Moisture of the indoor air by month",
+        "upper limit of humidity class " + Words.whole(defaults.fallbackClass().likely()),
+        "the editions of the standard rank dwellings differently, the class lies in the middle",
+        "Read temperature and humidity indoors and outdoors together, in cold weather.",
+        defaults.fallbackClass().source());
+  }
+
+  private Assumption summer() {
+    Sourced rise = defaults.freeRunningRise();
+    return of(
+        "surface.free_running",
+        "Indoor temperature in warm months",
+        "the set point, but at least %s K above the outdoor mean"
+            .formatted(Words.number(rise.likely())),
+        "nobody cools the home",
+        "Log the indoor temperature through a year.",
+        rise.source());
+  }
+
+  private Assumption coldNights() {
+    Sourced drop = defaults.coldNightDrop();
+    return of(
+        "surface.cold_nights",
+        "Cold nights that glass is judged on",
+        "%s K below the mean of the month, %s humidity outdoors"
+            .formatted(
+                Words.number(drop.likely()), Words.percent(defaults.coldNightHumidity().likely())),
+        "only monthly means are known",
+        "Use an hourly weather file of the place.",
+        drop.source());
+  }
+
+  private Optional<Assumption> typical(List<ColdPlace> places) {
+    List<String> names =
+        places.stream()
+            .filter(p -> p.factor().source() == FactorSource.TYPICAL_DETAIL)
+            .map(ColdPlace::name)
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            of(
+                "surface.typical_details",
+                "Temperature factors of places that were not read",
+                "typical details for " + String.join(", ", names),
+                "nothing usable was read there",
+                "Read these surfaces on a cold day.",
+                tables.details().source()));
+  }
+
+  private Optional<Assumption> unknownGlazing(List<ColdPlace> places) {
+    List<String> names =
+        places.stream()
+            .filter(p -> p.kindWords().equals(tables.glazing().unknown().words()))
+            .map(ColdPlace::name)
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            of(
+                "surface.glazing",
+                "Glazing that the survey does not name",
+                "anything from single to coated double for " + String.join(", ", names),
+                "nobody noted it",
+                "Note the kind of glazing: panes, spacer, coating.",
+                tables.glazing().unknown().source()));
+  }
+
+  private static Assumption of(
+      String id, String about, String assumed, String why, String better, Citation source) {
+    return new Assumption(id, about, assumed, why, better, source);
+  }
+}

@@ -1,0 +1,98 @@
+package org.drysill.assess.surfaces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.RoomFacts;
+import org.drysill.assess.surfaces.factor.FactorFinder;
+import org.drysill.assess.surfaces.factor.ReadingFactor;
+import org.drysill.assess.surfaces.factor.TemperatureFactor;
+import org.drysill.reference.glazing.Glazing;
+import org.drysill.reference.glazing.GlazingCatalogue;
+import org.drysill.survey.Orientation;
+import org.drysill.survey.Window;
+
+/** The places of a window: as read, the middle of its pane, its lower edge. */
+final class WindowPlaces {
+  private final GlazingCatalogue catalogue;
+  private final FactorFinder factors;
+  private final PlaceBuilder builder;
+
+  WindowPlaces(GlazingCatalogue catalogue, FactorFinder factors, PlaceBuilder builder) {
+    this.catalogue = catalogue;
+    this.factors = factors;
+    this.builder = builder;
+  }
+
+  List<ColdPlace> of(RoomFacts room, Window window) {
+    List<ReadingFactor> read = factors.readings(room, window.readings());
+    Optional<TemperatureFactor> asRead = factors.ofReadings(window.id() + ".read", read);
+    boolean named = window.glazing().isPresent() || window.uValue().isPresent();
+    List<ColdPlace> places = new ArrayList<>();
+    asRead
+        .map(f -> draft(window, Part.READ, f, read))
+        .map(d -> builder.glass(room, d, named ? Optional.empty() : Optional.of(window)))
+        .ifPresent(places::add);
+    if (named || asRead.isEmpty()) {
+      List<ReadingFactor> refused = asRead.isPresent() ? List.of() : read;
+      TemperatureFactor centre = factors.ofPaneCentre(window.id() + ".centre", window, refused);
+      places.add(
+          builder.glass(room, draft(window, Part.CENTRE, centre, refused), Optional.of(window)));
+    }
+    factors
+        .ofPaneEdge(window.id() + ".edge", window)
+        .map(f -> draft(window, Part.EDGE, f, List.of()))
+        .map(d -> builder.glass(room, d, Optional.empty()))
+        .ifPresent(places::add);
+    return List.copyOf(places);
+  }
+
+  private enum Part {
+    READ("read", "coldest point read", PlaceKind.WINDOW_AS_READ),
+    CENTRE("centre", "middle of the pane", PlaceKind.PANE_CENTRE),
+    EDGE("edge", "lower edge of the pane", PlaceKind.PANE_EDGE);
+
+    private final String suffix;
+    private final String words;
+    private final PlaceKind kind;
+
+    Part(String suffix, String words, PlaceKind kind) {
+      this.suffix = suffix;
+      this.words = words;
+      this.kind = kind;
+    }
+  }
+
+  private PlaceBuilder.Draft draft(
+      Window window, Part part, TemperatureFactor factor, List<ReadingFactor> read) {
+    return new PlaceBuilder.Draft(
+        window.id() + "." + part.suffix,
+        window.id(),
+        name(window) + ", " + part.words,
+        part.kind,
+        glazingWords(window),
+        new Seen(Optional.empty(), Optional.empty(), window.condensationSeen()),
+        factor,
+        read);
+  }
+
+  private static String name(Window window) {
+    return window
+        .name()
+        .or(() -> window.orientation().map(WindowPlaces::facing))
+        .orElse("window " + window.id());
+  }
+
+  private static String facing(Orientation orientation) {
+    return "window facing " + orientation.word();
+  }
+
+  private String glazingWords(Window window) {
+    return window
+        .glazing()
+        .flatMap(catalogue::find)
+        .map(Glazing::words)
+        .or(() -> window.uValue().map(u -> "glazing of " + u.written()))
+        .orElseGet(() -> catalogue.unknown().words());
+  }
+}
