@@ -138,7 +138,7 @@ class MonthByMonthTest {
         .extracting(i -> i.symbol())
         .contains("f", "φ", "Ti", "Te");
     assertThat(corner.months().highestSurfaceHumidity().working().note())
-        .contains("The mean of December.");
+        .contains("The mean of January.");
     assertThat(corner.published().orElseThrow().required().orElseThrow().working().formula())
         .isEqualTo("f as printed");
   }
