@@ -54,7 +54,7 @@ public record Axis(double min, double max, List<Tick> ticks) {
   private static BigDecimal roundStep(double raw) {
     int power = (int) Math.floor(Math.log10(raw));
     double mantissa = raw / Math.pow(10, power);
-    int digit = mantissa <= 1 ? 1 : mantissa <= 2 ? 2 : mantissa <= 5 ? 5 : 10;
+    int digit = mantissa < 1.5 ? 1 : mantissa < 3.5 ? 2 : mantissa < 7.5 ? 5 : 10;
     return BigDecimal.valueOf(digit).scaleByPowerOfTen(power);
   }
 

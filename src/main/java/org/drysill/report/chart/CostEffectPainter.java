@@ -99,6 +99,10 @@ final class CostEffectPainter {
       setter.line(x, y, place.nearX(x), place.nearY(y), Ink.QUIET, 0.5);
       setter.dot(x, y, RADIUS, point.chosen());
     }
+    if (place.clear()) {
+      // Grid lines stop short of the words.
+      setter.fill(place.box(), Ink.PAPER);
+    }
     double baseline = place.box().getCenterY() + Setter.HALF_CAP;
     double left = place.box().getMinX();
     setter.left(point.number(), left, baseline, Face.BOLD, Ink.INK);

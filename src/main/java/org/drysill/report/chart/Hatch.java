@@ -25,10 +25,10 @@ final class Hatch {
     if (area.isEmpty()) {
       return;
     }
-    setter.fill(new Path2D.Double(area), Ink.GROUND.color());
+    setter.fill(area, Ink.GROUND);
     Area lines = stripes(area.getBounds2D());
     lines.intersect(area);
-    setter.fill(new Path2D.Double(lines), Ink.LINE.color());
+    setter.fill(lines, Ink.LINE);
     label(below);
   }
 

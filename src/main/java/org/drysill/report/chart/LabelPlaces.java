@@ -30,8 +30,9 @@ final class LabelPlaces {
    * Where a label stands.
    *
    * @param far true where a line should lead from the point to it
+   * @param clear true where no line of data runs under it
    */
-  record Place(Rectangle2D box, boolean far) {
+  record Place(Rectangle2D box, boolean far, boolean clear) {
     double nearX(double x) {
       return Math.max(box.getMinX() - 2, Math.min(x, box.getMaxX() + 2));
     }
@@ -57,13 +58,13 @@ final class LabelPlaces {
           Rectangle2D box = box(x, y, radius + CLOSE + ring, way, width, height);
           if (isFree(box, overLines)) {
             taken.add(box);
-            return new Place(box, ring > 8);
+            return new Place(box, ring > 8, !overLines);
           }
         }
       }
     }
     Rectangle2D box = box(x, y, radius + CLOSE, WAYS[0], width, height);
-    return new Place(box, false);
+    return new Place(box, false, false);
   }
 
   private static Rectangle2D box(

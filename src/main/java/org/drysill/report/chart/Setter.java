@@ -1,9 +1,8 @@
 package org.drysill.report.chart;
 
-import java.awt.Color;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,13 +95,12 @@ final class Setter {
   }
 
   void fill(double x, double y, double width, double height, Ink ink) {
-    canvas.graphics().setColor(ink.color());
-    canvas.graphics().fill(new Rectangle2D.Double(x, y, width, height));
+    fill(new Rectangle2D.Double(x, y, width, height), ink);
   }
 
-  void fill(Path2D path, Color color) {
-    canvas.graphics().setColor(color);
-    canvas.graphics().fill(path);
+  void fill(Shape shape, Ink ink) {
+    canvas.graphics().setColor(ink.color());
+    canvas.graphics().fill(shape);
   }
 
   void dot(double x, double y, double radius, boolean filled) {

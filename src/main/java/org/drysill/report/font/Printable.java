@@ -53,9 +53,12 @@ public final class Printable {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.UNASSIGNED ->
           codePoint == SOFT_HYPHEN || codePoint == ZERO_WIDTH_SPACE;
-      default -> fonts.canSet(codePoint);
+      default -> codePoint != OBJECT_REPLACEMENT && fonts.canSet(codePoint);
     };
   }
+
+  /** The layout drops it. */
+  private static final int OBJECT_REPLACEMENT = 0xFFFC;
 
   private static final int SOFT_HYPHEN = 0xAD;
   private static final int ZERO_WIDTH_SPACE = 0x200B;

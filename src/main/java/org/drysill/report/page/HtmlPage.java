@@ -7,10 +7,11 @@ import java.util.regex.Pattern;
 import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.chart.Svg;
 import org.drysill.report.font.Fonts;
+import org.drysill.report.font.WebFonts;
 
 /**
  * The report as one HTML file that needs nothing from anywhere: the text of the PDF with its charts
- * as SVG.
+ * as SVG and its fonts inside.
  */
 public final class HtmlPage {
   /** The object elements of charts, as the macro of the templates writes them. */
@@ -45,7 +46,10 @@ public final class HtmlPage {
    */
   public String render(String xhtml, Map<String, ChartSpec> charts) {
     String page = BOOKMARKS.matcher(xhtml).replaceFirst("");
-    return CHART.matcher(page).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
+    String drawn =
+        CHART.matcher(page).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
+    String rules = "<style>\n" + new WebFonts(fonts).rules(drawn) + "</style>\n</head>";
+    return drawn.replaceFirst("</head>", Matcher.quoteReplacement(rules));
   }
 
   private String drawn(MatchResult object, Map<String, ChartSpec> charts) {

@@ -6,6 +6,7 @@ import java.text.AttributedString;
 import org.drysill.report.chart.Canvas;
 import org.drysill.report.chart.Ink;
 import org.drysill.report.font.Face;
+import org.drysill.report.font.VisualOrder;
 
 /** A canvas on a PDF page; text is set in the document's own embedded fonts. */
 final class PdfCanvas implements Canvas {
@@ -23,8 +24,9 @@ final class PdfCanvas implements Canvas {
 
   @Override
   public void text(String text, double x, double y, Face face, double size, Ink ink) {
-    AttributedString attributed = new AttributedString(text);
-    attributed.addAttribute(TextDrawer.LINE, new TextDrawer.Line(text, face, (float) size));
+    String line = VisualOrder.of(text);
+    AttributedString attributed = new AttributedString(line);
+    attributed.addAttribute(TextDrawer.LINE, new TextDrawer.Line(line, face, (float) size));
     graphics.setColor(ink.color());
     graphics.drawString(attributed.getIterator(), (float) x, (float) y);
   }

@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.font.Face;
 import org.drysill.report.font.Fonts;
+import org.drysill.report.font.VisualOrder;
 
 /** Lays out a page text and its charts and writes the PDF. Not for use by two threads at once. */
 public final class PdfRenderer {
@@ -87,6 +88,10 @@ public final class PdfRenderer {
     for (Face face : Face.values()) {
       FontStyle style = face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL;
       builder.useFont(embedded.supplier(face), face.family(), face.weight(), style, true);
+    }
+    if (VisualOrder.matters(xhtml)) {
+      builder.useUnicodeBidiSplitter(Bidirectional::new);
+      builder.useUnicodeBidiReorderer(new Bidirectional());
     }
     shut(builder);
     return builder;
