@@ -26,4 +26,20 @@ public enum Verdict {
     }
     return value.low() >= limit ? SHORT : UNKNOWN;
   }
+
+  /** Compares a provided range with a lower limit that is itself not known exactly. */
+  public static Verdict atLeast(Range provided, Range required) {
+    if (provided.low() >= required.high()) {
+      return MEETS;
+    }
+    return provided.high() < required.low() ? SHORT : UNKNOWN;
+  }
+
+  /** Compares a range with an upper limit that it may reach; equality passes. */
+  public static Verdict atMost(Range value, double limit) {
+    if (value.high() <= limit) {
+      return MEETS;
+    }
+    return value.low() > limit ? SHORT : UNKNOWN;
+  }
 }

@@ -1,22 +1,24 @@
 package org.drysill.assess.ventilation;
 
 import java.util.List;
+import java.util.Optional;
 import org.drysill.assess.Figure;
 
 /**
  * What the governing rule set asks of the whole home.
  *
- * @param wholeHome the rate [m³/s]; {@code ventilation.whole_home.required}
+ * @param wholeHome the rate [m³/s]; {@code ventilation.whole_home.required}; empty where a fact is
+ *     missing
  * @param governedBy the term that decides, such as {@code by number of bedrooms}
  * @param terms what each term of the rule alone would ask, in the order of the document
- * @param note what the document leaves open, or how sure its figures are
+ * @param notes what the document leaves open, or how sure its figures are
  */
 public record RequiredAir(
-    Figure wholeHome, String governedBy, List<Term> terms, List<String> note) {
+    Optional<Figure> wholeHome, String governedBy, List<Term> terms, List<String> notes) {
   /** Copies the lists. */
   public RequiredAir {
     terms = List.copyOf(terms);
-    note = List.copyOf(note);
+    notes = List.copyOf(notes);
   }
 
   /**

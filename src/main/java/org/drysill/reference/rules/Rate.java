@@ -11,19 +11,69 @@ import org.drysill.yaml.Shorthand;
  * A way to compute a rate of air. The values are those of the document; nothing is computed here.
  */
 public sealed interface Rate {
+  /** Hands this to the case that it is. */
+  <T> T on(Cases<T> cases);
+
+  /**
+   * One answer for each way to compute a rate, so that none is forgotten.
+   *
+   * @param <T> the answer
+   */
+  interface Cases<T> {
+    /** The greatest of several terms. */
+    T greatestOf(GreatestOf rate);
+
+    /** The sum of several terms. */
+    T sumOf(SumOf rate);
+
+    /** By the number of bedrooms. */
+    T byBedrooms(ByBedrooms rate);
+
+    /** By the number of main rooms. */
+    T byMainRooms(ByMainRooms rate);
+
+    /** By person. */
+    T perPerson(PerPerson rate);
+
+    /** By floor area. */
+    T perFloorArea(PerFloorArea rate);
+
+    /** By a polynomial of the floor area. */
+    T floorPolynomial(FloorPolynomial rate);
+
+    /** Summed over the rooms of some kinds. */
+    T perRoom(PerRoom rate);
+
+    /** Air changes of the whole home. */
+    T airChange(AirChange rate);
+
+    /** The same for every home. */
+    T fixed(Fixed rate);
+  }
+
   /**
    * The greatest of several terms.
    *
    * @param terms the terms
    */
-  record GreatestOf(List<Term> terms) implements Rate {}
+  record GreatestOf(List<Term> terms) implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.greatestOf(this);
+    }
+  }
 
   /**
    * The sum of several terms.
    *
    * @param terms the terms
    */
-  record SumOf(List<Term> terms) implements Rate {}
+  record SumOf(List<Term> terms) implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.sumOf(this);
+    }
+  }
 
   /**
    * By the number of bedrooms.
@@ -41,6 +91,11 @@ public sealed interface Rate {
               example = "6 l/s")
           Optional<Quantity> perFurther)
       implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.byBedrooms(this);
+    }
+
     /** Refuses steps out of order. */
     public ByBedrooms {
       steps = RateStep.ascending(steps);
@@ -54,6 +109,11 @@ public sealed interface Rate {
    */
   record ByMainRooms(@Key(about = "The rates of the table", required = true) List<RateStep> steps)
       implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.byMainRooms(this);
+    }
+
     /** Refuses steps out of order. */
     public ByMainRooms {
       steps = RateStep.ascending(steps);
@@ -75,7 +135,12 @@ public sealed interface Rate {
               example = "7 l/s")
           Quantity rate,
       @Key(about = "Who counts as a person", example = "occupants") PersonCount counted)
-      implements Rate {}
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.perPerson(this);
+    }
+  }
 
   /**
    * By floor area.
@@ -98,7 +163,12 @@ public sealed interface Rate {
               min = 0.01,
               example = "1 m2")
           Quantity area)
-      implements Rate {}
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.perFloorArea(this);
+    }
+  }
 
   /**
    * By a polynomial of the floor area in m²: constant + linear × A + square × A².
@@ -126,7 +196,12 @@ public sealed interface Rate {
               unit = "l/s",
               example = "-0.001 m3/h")
           Quantity perM4)
-      implements Rate {}
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.floorPolynomial(this);
+    }
+  }
 
   /**
    * Summed over the rooms of some kinds.
@@ -160,6 +235,11 @@ public sealed interface Rate {
               example = "7 l/s")
           Optional<Quantity> least)
       implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.perRoom(this);
+    }
+
     /** Refuses a rate that is given in no way. */
     public PerRoom {
       rooms = List.copyOf(rooms);
@@ -183,7 +263,12 @@ public sealed interface Rate {
               min = 0,
               example = "0.5 /h")
           Quantity perHour)
-      implements Rate {}
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.airChange(this);
+    }
+  }
 
   /**
    * The same for every home.
@@ -199,5 +284,10 @@ public sealed interface Rate {
               min = 0,
               example = "13 l/s")
           Quantity rate)
-      implements Rate {}
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.fixed(this);
+    }
+  }
 }

@@ -18,6 +18,7 @@ import org.drysill.yaml.Key;
  * @param units the units that readers of this place are used to
  * @param wholeHome rates for the whole home; the first governs
  * @param extract extract rates by room
+ * @param singleRoomHeatRecovery extract by a heat-recovery unit in the wet room
  * @param background areas of background ventilators
  * @param purge quick airing of a room
  * @param transfer the way of air from room to room
@@ -41,6 +42,8 @@ public record RuleSet(
     @Key(about = "Rates for the whole home; the first governs", required = true)
         List<WholeHomeRate> wholeHome,
     @Key(about = "Extract rates by room") List<ExtractRate> extract,
+    @Key(about = "Extract by a heat-recovery unit in the wet room")
+        Optional<SingleRoomRule> singleRoomHeatRecovery,
     @Key(about = "Areas of background ventilators") List<BackgroundRule> background,
     @Key(about = "Quick airing of a room") Optional<PurgeRule> purge,
     @Key(about = "The way of air from room to room") Optional<TransferRule> transfer,

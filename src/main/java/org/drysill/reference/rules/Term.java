@@ -94,6 +94,11 @@ public record Term(
         .get(0);
   }
 
+  /** The terms that it combines; none where it is computed by itself. */
+  public List<Term> parts() {
+    return greatestOf.isEmpty() ? sumOf : greatestOf;
+  }
+
   private static List<Rate> ways(
       List<Term> greatestOf, List<Term> sumOf, List<Optional<? extends Rate>> single) {
     List<Rate> ways = new ArrayList<>();

@@ -2,6 +2,7 @@ package org.drysill.assess.ventilation.provided;
 
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.physics.Range;
 import org.drysill.survey.Fan;
 
 /**
@@ -14,6 +15,7 @@ import org.drysill.survey.Fan;
  * @param why why it counts so, in one sentence
  * @param running the flow at the fan while it runs [m³/s]; of an alternating unit the flow within
  *     one phase
+ * @param stated true where the survey gives a flow, measured or declared
  * @param boost the flow at its highest setting [m³/s], where one was measured
  * @param shareOfDay how long it runs, as a share of the day [1]
  * @param supply outdoor air that it brings in, time-averaged [m³/s]
@@ -28,6 +30,7 @@ public record FanFlow(
     Counting counting,
     String why,
     Figure running,
+    boolean stated,
     Optional<Figure> boost,
     Figure shareOfDay,
     Figure supply,
@@ -38,12 +41,42 @@ public record FanFlow(
   /** How a fan counts towards the air that the home gets. */
   public enum Counting {
     /** Takes air out; it comes in elsewhere. */
-    EXTRACT,
+    EXTRACT(0, 1),
     /** Blows air in; it goes out elsewhere. */
-    SUPPLY,
-    /** As much in as out. */
-    EXCHANGE,
+    SUPPLY(1, 0),
+    /** As much in as out, at the same time. */
+    EXCHANGE(1, 1),
+    /** In for one half of each cycle and out for the other. */
+    ALTERNATING(0.5, 0.5),
     /** Moves no air between inside and outside. */
-    NOTHING
+    NOTHING(0, 0);
+
+    private final double supplyShare;
+    private final double extractShare;
+
+    Counting(double supplyShare, double extractShare) {
+      this.supplyShare = supplyShare;
+      this.extractShare = extractShare;
+    }
+
+    /** Share of the running flow that comes in from outside, averaged over a cycle [1]. */
+    public double supplyShare() {
+      return supplyShare;
+    }
+
+    /** Share of the running flow that goes out, averaged over a cycle [1]. */
+    public double extractShare() {
+      return extractShare;
+    }
+  }
+
+  /** What it takes out of its room while it runs, averaged over a cycle [m³/s]. */
+  public Range extractWhileRunning() {
+    return running.value().times(counting.extractShare());
+  }
+
+  /** The same at its highest setting [m³/s], where one was measured. */
+  public Optional<Range> extractAtBoost() {
+    return boost.map(b -> b.value().times(counting.extractShare()));
   }
 }

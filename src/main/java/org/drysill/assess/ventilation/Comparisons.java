@@ -1,0 +1,188 @@
+package org.drysill.assess.ventilation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
+import org.drysill.assess.Working.Input;
+import org.drysill.assess.ventilation.required.Demand;
+import org.drysill.assess.ventilation.required.Demands;
+import org.drysill.assess.ventilation.required.RateFormula;
+import org.drysill.assess.ventilation.required.RuleFacts;
+import org.drysill.physics.Airflow;
+import org.drysill.physics.Range;
+import org.drysill.reference.rules.Confidence;
+import org.drysill.reference.rules.RuleCatalogue;
+import org.drysill.reference.rules.RuleSet;
+import org.drysill.reference.rules.Standing;
+import org.drysill.reference.rules.Term;
+import org.drysill.reference.rules.WholeHomeRate;
+
+/** What rule sets ask of a home, side by side in the same units. */
+final class Comparisons {
+  private final Home home;
+  private final RuleFacts facts;
+
+  Comparisons(Home home, RuleFacts facts) {
+    this.home = home;
+    this.facts = facts;
+  }
+
+  /** Every rule set and variant, the governing one first. */
+  List<RuleComparison> all(RuleSet governing, RuleCatalogue rules) {
+    Stream<RuleSet> others = rules.all().stream().filter(set -> !set.id().equals(governing.id()));
+    return Stream.concat(Stream.of(governing), others)
+        .flatMap(
+            set ->
+                set.wholeHome().stream()
+                    .map(rate -> row(set, rate, set.equals(governing) && rate.equals(set.governing()))))
+        .toList();
+  }
+
+  /** What the governing rule set asks, as a figure; empty where a fact is missing. */
+  Optional<Figure> required(RuleSet rules, Demand demand) {
+    return demand
+        .rate()
+        .map(
+            rate ->
+                figure(
+                    "ventilation.whole_home.required",
+                    "outdoor air asked of the whole home",
+                    rate,
+                    rules.governing().rate(),
+                    demand));
+  }
+
+  /** The same with each of its terms. */
+  RequiredAir asked(RuleSet rules, Demand demand) {
+    List<RequiredAir.Term> terms = new ArrayList<>();
+    for (Demand.Part part : demand.parts()) {
+      String id = "ventilation.whole_home.required.term_" + (terms.size() + 1);
+      terms.add(
+          new RequiredAir.Term(
+              part.name(),
+              figure(id, "rate by " + part.name(), part.rate(), part.term(), demand),
+              part.governs()));
+    }
+    List<String> notes =
+        Stream.concat(rules.governing().note().stream(), demand.notes().stream()).toList();
+    return new RequiredAir(required(rules, demand), demand.governedBy(), terms, notes);
+  }
+
+  private RuleComparison row(RuleSet set, WholeHomeRate rate, boolean governing) {
+    Demand demand = Demands.of(rate.rate(), facts);
+    String id = set.id() + rate.id().map(v -> "/" + v).orElse("");
+    String figure = "ventilation.rule." + id.replace('/', '.');
+    Optional<Figure> required =
+        demand
+            .rate()
+            .map(q -> figure(figure, "outdoor air by " + set.title(), q, rate.rate(), demand));
+    return new RuleComparison(
+        id,
+        set.title(),
+        set.edition(),
+        set.place(),
+        rate.name(),
+        rate.purpose(),
+        governing,
+        required,
+        required.map(q -> airChange(figure, q)),
+        required
+            .filter(q -> home.occupants().value().low() > 0)
+            .map(q -> per(figure + ".per_person", "by person", q, home.occupants(), Unit.AIRFLOW)),
+        required.map(
+            q ->
+                per(
+                    figure + ".per_floor_area",
+                    "by floor area",
+                    q,
+                    home.floorArea(),
+                    Unit.AIRFLOW_PER_AREA)),
+        demand.governedBy(),
+        demand.fromMemory(),
+        demand.confidence(),
+        status(set, demand, governing),
+        demand.missing(),
+        demand.sources());
+  }
+
+  private static String status(RuleSet set, Demand demand, boolean governing) {
+    if (!demand.missing().isEmpty()) {
+      return "Needs " + String.join("; ", demand.missing());
+    }
+    String use = governing ? "Governs here" : "For comparison";
+    String past = set.standing() == Standing.SUPERSEDED ? ", superseded" : "";
+    String known =
+        demand.fromMemory()
+            ? "; from memory, unconfirmed"
+                + demand.confidence().map(c -> " (" + sure(c) + ")").orElse("")
+            : "";
+    return use + past + known;
+  }
+
+  private static String sure(Confidence confidence) {
+    return confidence.word() + " confidence";
+  }
+
+  private Figure figure(String id, String name, Range rate, Term term, Demand demand) {
+    return new Figure(
+        id,
+        name,
+        rate,
+        Unit.AIRFLOW,
+        Basis.CALCULATED,
+        () ->
+            new Working(
+                "q = " + RateFormula.of(term),
+                List.of(
+                    Input.of("A", home.floorArea()),
+                    Input.of("V", home.volume()),
+                    Input.of(
+                        "N_bedrooms",
+                        "number of bedrooms",
+                        Range.exactly(home.bedrooms()),
+                        Unit.COUNT,
+                        Basis.DECLARED),
+                    Input.of("N_persons", home.occupants())),
+                demand.sources(),
+                demand.notes().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join(" ", demand.notes()))));
+  }
+
+  private Figure airChange(String id, Figure flow) {
+    double perHour = Airflow.m3PerSecond(1).airChangePerHour(home.volume().likely());
+    return new Figure(
+        id + ".air_change",
+        flow.name() + ", as air changes",
+        flow.value().times(perHour),
+        Unit.AIR_CHANGE,
+        flow.basis(),
+        () ->
+            new Working(
+                "n = q / V",
+                List.of(Input.of("q", flow), Input.of("V", home.volume())),
+                List.of(),
+                Optional.empty()));
+  }
+
+  private static Figure per(String id, String how, Figure flow, Figure divisor, Unit unit) {
+    return new Figure(
+        id,
+        flow.name() + ", " + how,
+        flow.value().times(1 / divisor.likely()),
+        unit,
+        flow.basis(),
+        () ->
+            new Working(
+                "q / x",
+                List.of(Input.of("q", flow), Input.of("x", divisor)),
+                List.of(),
+                Optional.empty()));
+  }
+}

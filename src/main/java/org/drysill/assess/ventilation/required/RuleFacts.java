@@ -1,0 +1,102 @@
+package org.drysill.assess.ventilation.required;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
+import org.drysill.physics.Range;
+import org.drysill.reference.rules.RoomGroup;
+import org.drysill.survey.DwellingType;
+import org.drysill.survey.RoomUse;
+
+/**
+ * The facts of a home that rule sets count by.
+ *
+ * @param floorAreaM2 internal floor area [m²]
+ * @param volumeM3 internal volume [m³]
+ * @param storeys number of storeys
+ * @param bedrooms number of bedrooms
+ * @param occupants number of people who live there
+ * @param oneHabitableRoom true where the home is known to have a single habitable room
+ * @param mainRooms number of main rooms; empty where the survey does not list every room
+ * @param rooms every room, where the survey lists every room
+ */
+public record RuleFacts(
+    Range floorAreaM2,
+    Range volumeM3,
+    int storeys,
+    int bedrooms,
+    Range occupants,
+    boolean oneHabitableRoom,
+    Optional<Integer> mainRooms,
+    Optional<List<Room>> rooms) {
+  /** The rooms of a survey must cover this much of the home to count as all of them [1]. */
+  private static final double MOST_OF_THE_HOME = 0.75;
+
+  /**
+   * A room as rule sets see it.
+   *
+   * @param group its kind
+   * @param floorAreaM2 floor area [m²]
+   */
+  public record Room(RoomGroup group, Range floorAreaM2) {
+    /** True where the room is of a kind or of one that contains it. */
+    public boolean isOf(RoomGroup kind) {
+      boolean staysIn = group == RoomGroup.BEDROOM || group == RoomGroup.LIVING;
+      return kind == group || (kind == RoomGroup.HABITABLE && staysIn);
+    }
+  }
+
+  /** The facts of a surveyed home. */
+  public static RuleFacts of(Home home) {
+    boolean all = listsEveryRoom(home);
+    int habitable = (int) home.rooms().stream().filter(RoomFacts::habitable).count();
+    List<Room> rooms =
+        home.rooms().stream()
+            .flatMap(r -> group(r.room().use()).map(g -> room(g, r)).stream())
+            .toList();
+    return new RuleFacts(
+        home.floorArea().value(),
+        home.volume().value(),
+        home.storeys(),
+        home.bedrooms(),
+        home.occupants().value(),
+        isStudio(home) || (all && habitable == 1),
+        all ? Optional.of(habitable) : Optional.empty(),
+        all ? Optional.of(rooms) : Optional.empty());
+  }
+
+  private static Room room(RoomGroup group, RoomFacts room) {
+    return new Room(group, room.floorArea().value());
+  }
+
+  private static boolean isStudio(Home home) {
+    boolean named =
+        home.survey().dwelling().type().filter(t -> t == DwellingType.STUDIO).isPresent();
+    return home.bedrooms() <= 1 && (named || home.bedrooms() == 0);
+  }
+
+  /** True where rooms cover most of the floor and every bedroom is among them. */
+  private static boolean listsEveryRoom(Home home) {
+    double listed =
+        home.rooms().stream()
+            .filter(RoomFacts::heated)
+            .mapToDouble(r -> r.floorArea().likely())
+            .sum();
+    long bedrooms = home.rooms().stream().filter(r -> r.room().use() == RoomUse.BEDROOM).count();
+    return listed >= MOST_OF_THE_HOME * home.floorArea().likely() && bedrooms >= home.bedrooms();
+  }
+
+  /** The kind of a room as rule sets group them; empty for halls, stores, lofts and cellars. */
+  public static Optional<RoomGroup> group(RoomUse use) {
+    return switch (use) {
+      case BEDROOM -> Optional.of(RoomGroup.BEDROOM);
+      case LIVING, DINING, STUDY -> Optional.of(RoomGroup.LIVING);
+      case KITCHEN, KITCHEN_DINING -> Optional.of(RoomGroup.KITCHEN);
+      case BATHROOM, SHOWER_ROOM -> Optional.of(RoomGroup.BATHROOM);
+      case WC -> Optional.of(RoomGroup.SANITARY);
+      case UTILITY -> Optional.of(RoomGroup.UTILITY);
+      case HALL, STORE, LOFT, CELLAR -> Optional.empty();
+    };
+  }
+}

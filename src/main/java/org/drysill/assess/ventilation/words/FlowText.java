@@ -1,0 +1,98 @@
+package org.drysill.assess.ventilation.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.drysill.physics.Airflow;
+import org.drysill.physics.Range;
+import org.drysill.reference.rules.ReportUnits;
+
+/**
+ * Flows and areas as words. What is there is rounded down and what is asked is rounded up, so that
+ * no rounding makes a home look better than it is.
+ *
+ * @param units the units that the reader is used to
+ */
+public record FlowText(ReportUnits units) {
+  private static final double MM2_PER_M2 = 1e6;
+  private static final double SQUARE_INCH_M2 = 0.0254 * 0.0254;
+
+  /** A digit far beyond what is printed; keeps 30.0 from being printed as 29.9 or 30.1. */
+  private static final double CRUMB = 1e-9;
+
+  /** A flow [m³/s] that is there, such as {@code 9.5 l/s}. */
+  public String provided(double m3PerSecond) {
+    return number(flow(m3PerSecond) + CRUMB, flowDigits(), RoundingMode.FLOOR) + flowUnit();
+  }
+
+  /** A flow [m³/s] that is asked. */
+  public String required(double m3PerSecond) {
+    return number(flow(m3PerSecond) - CRUMB, flowDigits(), RoundingMode.CEILING) + flowUnit();
+  }
+
+  /** A range of flows that are there, such as {@code 8.1 to 9.5 l/s}. */
+  public String provided(Range range) {
+    String low = number(flow(range.low()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
+    String high = number(flow(range.high()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
+    return low.equals(high) ? low + flowUnit() : low + " to " + high + flowUnit();
+  }
+
+  /** A ventilator's area [m²] that is there, such as {@code 4000 mm²}. */
+  public String ventilator(double m2) {
+    return number(ventArea(m2) + CRUMB, ventDigits(), RoundingMode.FLOOR) + ventUnit();
+  }
+
+  /** A ventilator's area [m²] that is asked. */
+  public String ventilatorRequired(double m2) {
+    return number(ventArea(m2) - CRUMB, ventDigits(), RoundingMode.CEILING) + ventUnit();
+  }
+
+  /** An opening's area [m²] that is there, such as {@code 0.55 m²}. */
+  public String opening(double m2) {
+    return number(openingArea(m2) + CRUMB, 2, RoundingMode.FLOOR) + openingUnit();
+  }
+
+  /** An opening's area [m²] that is asked. */
+  public String openingRequired(double m2) {
+    return number(openingArea(m2) - CRUMB, 2, RoundingMode.CEILING) + openingUnit();
+  }
+
+  private double flow(double m3PerSecond) {
+    Airflow flow = Airflow.m3PerSecond(m3PerSecond);
+    return switch (units) {
+      case METRIC -> flow.litresPerSecond();
+      case INCH_POUND -> flow.cubicFeetPerMinute();
+    };
+  }
+
+  private int flowDigits() {
+    return units == ReportUnits.METRIC ? 1 : 0;
+  }
+
+  private String flowUnit() {
+    return units == ReportUnits.METRIC ? " l/s" : " cfm";
+  }
+
+  private double ventArea(double m2) {
+    return units == ReportUnits.METRIC ? m2 * MM2_PER_M2 : m2 / SQUARE_INCH_M2;
+  }
+
+  private int ventDigits() {
+    return units == ReportUnits.METRIC ? 0 : 1;
+  }
+
+  private String ventUnit() {
+    return units == ReportUnits.METRIC ? " mm²" : " in²";
+  }
+
+  private double openingArea(double m2) {
+    return units == ReportUnits.METRIC ? m2 : m2 / (144 * SQUARE_INCH_M2);
+  }
+
+  private String openingUnit() {
+    return units == ReportUnits.METRIC ? " m²" : " ft²";
+  }
+
+  private static String number(double value, int digits, RoundingMode mode) {
+    return BigDecimal.valueOf(Math.max(0, value)).setScale(digits, mode).toPlainString();
+  }
+}

@@ -1,0 +1,2 @@
+/** Figures of air as words within the sentences of findings, rounded towards the failing side. */
+package org.drysill.assess.ventilation.words;
