@@ -1,0 +1,133 @@
+package org.drysill.report.chapter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Finding;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
+import org.drysill.assess.ventilation.VentilationResult;
+import org.drysill.assess.ventilation.adequacy.PurgeOpening;
+import org.drysill.assess.ventilation.provided.FanFlow;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Bullets;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Prose;
+import org.drysill.report.block.Section;
+import org.drysill.report.block.Subhead;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.table.Cells;
+import org.drysill.report.table.FindingTable;
+import org.drysill.report.words.Words;
+
+/** Ventilation: provided against required, the parts of both, wet rooms, purge, transfer. */
+final class AirChapter implements Chapter {
+  @Override
+  public Optional<Section> write(Desk desk) {
+    VentilationResult air = desk.subject().ventilation();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Prose(List.of(), "", "", Words.sentence(air.wholeHome().because())));
+    AirChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.of("air", c)));
+    blocks.add(parts(desk));
+    fans(desk).ifPresent(blocks::add);
+    group(desk, blocks, "Extract in wet rooms", air.extract());
+    group(desk, blocks, "Background ventilators", air.background());
+    List<Finding> purge = air.purge().stream().map(PurgeOpening::finding).toList();
+    group(desk, blocks, "Quick airing through windows", purge);
+    group(desk, blocks, "The way of air from room to room", air.transfer());
+    group(desk, blocks, "Fan power by flow", air.fanPower());
+    return Optional.of(new Section("air", heading(air, desk), "Ventilation", true, blocks));
+  }
+
+  private static String heading(VentilationResult air, Desk desk) {
+    String provided = desk.numbers().full(air.provided().wholeHome());
+    String required = desk.numbers().likely(air.required().wholeHome());
+    return switch (air.wholeHome().verdict()) {
+      case SHORT -> "The home gets " + provided + "; " + required + " are asked";
+      case MEETS -> "The home gets " + provided + ", more than the " + required + " asked";
+      case UNKNOWN ->
+          "The home gets " + provided + "; whether that reaches " + required + " cannot be told";
+    };
+  }
+
+  private static Block parts(Desk desk) {
+    VentilationResult air = desk.subject().ventilation();
+    var numbers = desk.numbers();
+    var provided = air.provided();
+    return new Grid(
+        desk.notes(
+            List.of(
+                Optional.of(provided.infiltration()),
+                Optional.of(provided.airChange()),
+                Optional.of(air.required().wholeHome()))),
+        "Where the air comes from, and what is asked",
+        List.of(Cells.words("part"), Cells.numbers(numbers.unit(Unit.AIRFLOW), 32)),
+        List.of(
+            Cells.row(
+                Cells.text("Brought in by fans, averaged over time"),
+                Cells.value(numbers, provided.supply())),
+            Cells.row(
+                Cells.text("Taken out by fans, averaged over time"),
+                Cells.value(numbers, provided.extract())),
+            Cells.row(
+                Cells.text("Through leaks and ventilators in the cold season"),
+                Cells.value(numbers, provided.infiltration())),
+            Cells.strong(
+                Cells.text(
+                    "All of it together",
+                    "unbalanced fans and leaks do not simply add; "
+                        + numbers.likely(provided.airChange())),
+                Cells.value(numbers, provided.wholeHome())),
+            Cells.strong(
+                Cells.text("Asked", air.required().governedBy()),
+                Cells.value(numbers, air.required().wholeHome()))),
+        "");
+  }
+
+  private static Optional<Block> fans(Desk desk) {
+    List<FanFlow> fans = desk.subject().ventilation().provided().fans();
+    if (fans.isEmpty()) {
+      return Optional.empty();
+    }
+    String unit = desk.numbers().unit(Unit.AIRFLOW);
+    return Optional.of(
+        new Grid(
+            List.of(),
+            "What each fan does for the home",
+            List.of(
+                Cells.words("fan"),
+                Cells.numbers("while it runs, " + unit, 24),
+                Cells.numbers("of the day, %", 16),
+                Cells.numbers("in, " + unit, 20),
+                Cells.numbers("out, " + unit, 20)),
+            fans.stream()
+                .map(
+                    f ->
+                        Cells.row(
+                            Cells.text(Words.capital(f.name()), f.why()),
+                            Cells.value(desk.numbers(), f.running()),
+                            Cells.value(desk.numbers(), f.shareOfDay()),
+                            Cells.value(desk.numbers(), f.supply()),
+                            Cells.value(desk.numbers(), f.extract())))
+                .toList(),
+            ""));
+  }
+
+  private static void group(Desk desk, List<Block> blocks, String head, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    blocks.add(new Subhead(List.of(), head));
+    blocks.add(FindingTable.of(desk, "", findings, FindingTable.notes(desk, findings, 3)));
+    List<String> why = new ArrayList<>();
+    for (Finding finding : findings) {
+      if (finding.verdict() != Verdict.MEETS) {
+        String text = finding.subject() + ": " + Words.sentence(finding.because());
+        why.add(Words.capital(text));
+      }
+    }
+    if (!why.isEmpty()) {
+      blocks.add(new Bullets(List.of(), why.stream().distinct().toList()));
+    }
+  }
+}

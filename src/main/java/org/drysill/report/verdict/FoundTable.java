@@ -1,0 +1,70 @@
+package org.drysill.report.verdict;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Finding;
+import org.drysill.assess.Verdict;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Note;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.subject.Subject;
+import org.drysill.report.table.FindingTable;
+import org.drysill.report.words.Words;
+
+/** The findings that the first page shows: the whole home, wet rooms, the worst of the others. */
+final class FoundTable {
+  private static final int EXTRACT_ROWS = 3;
+  private static final int NOTES = 4;
+
+  private FoundTable() {}
+
+  static List<Finding> rows(Subject subject) {
+    List<Finding> rows = new ArrayList<>();
+    rows.add(subject.ventilation().wholeHome());
+    rows.addAll(worst(subject.ventilation().extract(), EXTRACT_ROWS));
+    rows.addAll(worst(subject.ventilation().purge().stream().map(p -> p.finding()).toList(), 1));
+    subject.condensation().coldestFirst().stream()
+        .map(p -> p.requirement())
+        .filter(f -> f.provided().isPresent())
+        .sorted(Comparator.comparingInt(f -> gravity(f)))
+        .findFirst()
+        .ifPresent(rows::add);
+    subject.recovery().findings().stream().findFirst().ifPresent(rows::add);
+    return rows;
+  }
+
+  /** The gravest of like findings, in their own order. */
+  private static List<Finding> worst(List<Finding> findings, int most) {
+    List<Finding> gravest =
+        findings.stream().sorted(Comparator.comparingInt(FoundTable::gravity)).limit(most).toList();
+    return findings.stream().filter(gravest::contains).toList();
+  }
+
+  private static int gravity(Finding finding) {
+    return switch (finding.verdict()) {
+      case SHORT -> 0;
+      case UNKNOWN -> 1;
+      case MEETS -> 2;
+    };
+  }
+
+  static Grid of(Desk desk) {
+    List<Finding> rows = rows(desk.subject());
+    List<Note> notes = new ArrayList<>();
+    for (Finding row : rows) {
+      Optional<Figure> figure =
+          row.verdict() == Verdict.MEETS ? row.required() : row.provided().or(row::required);
+      figure
+          .filter(f -> notes.size() < NOTES)
+          .ifPresent(f -> notes.add(desk.note(f, Words.shortened(why(desk, f), 110))));
+    }
+    return FindingTable.of(desk, "", rows, notes);
+  }
+
+  private static String why(Desk desk, Figure figure) {
+    return desk.numbers().full(figure) + ": " + figure.name();
+  }
+}
