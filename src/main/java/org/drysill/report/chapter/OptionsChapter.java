@@ -1,0 +1,139 @@
+package org.drysill.report.chapter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drysill.assess.Unit;
+import org.drysill.options.FirstThing;
+import org.drysill.options.NotHere;
+import org.drysill.options.OptionsResult;
+import org.drysill.options.RankedMeasure;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Prose;
+import org.drysill.report.block.Row;
+import org.drysill.report.block.Section;
+import org.drysill.report.block.Step;
+import org.drysill.report.block.Subhead;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.table.Cells;
+import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Words;
+
+/** What could be done: what comes first, the ranked measures, what is not here and why. */
+final class OptionsChapter implements Chapter {
+  private static final int IN_FULL = 6;
+  private static final int IN_TABLE = 16;
+
+  @Override
+  public Optional<Section> write(Desk desk) {
+    OptionsResult options = desk.subject().options();
+    if (options.first().isEmpty() && options.ranked().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    if (!options.first().isEmpty()) {
+      blocks.add(new Subhead(List.of(), "Before anything else"));
+      options.first().forEach(f -> blocks.add(first(desk, f)));
+      blocks.add(new Subhead(List.of(), "Then, in this order"));
+    }
+    blocks.add(
+        new Prose(
+            List.of(),
+            "",
+            "",
+            "Measures are ranked one by one: "
+                + String.join(" ", options.rule().stream().map(Words::sentence).toList())));
+    options.ranked().stream().limit(IN_FULL).forEach(m -> blocks.add(MeasureStep.of(desk, m)));
+    CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.of("cost", c)));
+    if (!options.ranked().isEmpty()) {
+      blocks.add(table(desk, options.ranked()));
+    }
+    budget(options).ifPresent(blocks::add);
+    if (!options.notHere().isEmpty()) {
+      blocks.add(new Subhead(List.of(), "Not here, and why"));
+      blocks.add(notHere(options.notHere()));
+    }
+    return Optional.of(
+        new Section("options", heading(options), "What could be done", true, blocks));
+  }
+
+  private static String heading(OptionsResult options) {
+    if (options.ranked().isEmpty()) {
+      return "What comes before every measure";
+    }
+    String best = Words.shortened(options.ranked().get(0).title(), 70);
+    return options.first().isEmpty()
+        ? best + " deserves the money first"
+        : "After what cannot wait: "
+            + best.substring(0, 1).toLowerCase(Locale.ROOT)
+            + best.substring(1);
+  }
+
+  private static Step first(Desk desk, FirstThing thing) {
+    return new Step(
+        List.of(),
+        "",
+        Words.sentence(thing.title()),
+        Words.sentence(thing.because()),
+        List.of(),
+        MeasureStep.cautions(desk, thing.cautions()));
+  }
+
+  private static Grid table(Desk desk, List<RankedMeasure> ranked) {
+    Numbers numbers = desk.numbers();
+    List<RankedMeasure> shown = ranked.stream().limit(IN_TABLE).toList();
+    return new Grid(
+        List.of(),
+        "Cost and effect of the measures",
+        List.of(
+            Cells.numbers("", 6),
+            Cells.words("measure"),
+            Cells.numbers("air, " + numbers.unit(Unit.AIRFLOW), 14),
+            Cells.numbers("moisture in the air, %", 16),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 24),
+            Cells.numbers("to run a year", 16),
+            Cells.numbers("all in all a year", 17)),
+        shown.stream().map(m -> row(numbers, m)).toList(),
+        shown.size() < ranked.size()
+            ? "The first " + IN_TABLE + " of " + ranked.size() + " that were studied."
+            : "All in all: first cost, running and replacement as equal yearly payments.");
+  }
+
+  private static Row row(Numbers numbers, RankedMeasure measure) {
+    var effect = measure.effect();
+    var money = measure.money();
+    return Cells.row(
+        Cells.text(Integer.toString(measure.rank())),
+        Cells.text(measure.title()),
+        Cells.text(effect.addedAir().map(numbers::plain).orElse(Cells.NOTHING)),
+        Cells.text(effect.excessChange().map(numbers::plain).orElse(Cells.NOTHING)),
+        Cells.value(numbers, money.firstCost()),
+        Cells.text(money.runningCost().map(numbers::plain).orElse(Cells.NOTHING)),
+        Cells.text(money.annualCost().map(numbers::plain).orElse(Cells.NOTHING)));
+  }
+
+  private static Optional<Block> budget(OptionsResult options) {
+    return options
+        .budget()
+        .map(
+            b ->
+                new Prose(
+                    List.of(),
+                    "",
+                    "What the stated money buys.",
+                    String.join(" ", b.words().stream().map(Words::sentence).toList())));
+  }
+
+  private static Grid notHere(List<NotHere> measures) {
+    return new Grid(
+        List.of(),
+        "",
+        List.of(Cells.words("measure", 44), Cells.words("not here, because")),
+        measures.stream()
+            .map(n -> Cells.row(Cells.text(n.title()), Cells.text(n.because())))
+            .toList(),
+        "");
+  }
+}
