@@ -2,6 +2,7 @@ package org.drysill.report.subject;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
 import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
@@ -19,29 +20,12 @@ import org.drysill.survey.SurveyFile;
  * What a report is about.
  *
  * @param file the survey as it was read
- * @param home the home with every gap filled
- * @param ventilation ventilation
- * @param humidity readings of the air
- * @param moisture moisture by source
- * @param condensation cold surfaces
- * @param recovery heat recovery in use
- * @param change what changed since an earlier visit
- * @param cautions what can hurt someone
+ * @param assessment what it means
  * @param options what could be done
  * @param provenance from what and by what it was made
  */
 public record Subject(
-    SurveyFile file,
-    Home home,
-    VentilationResult ventilation,
-    HumidityResult humidity,
-    MoistureResult moisture,
-    CondensationResult condensation,
-    HeatRecoveryResult recovery,
-    Optional<ChangeResult> change,
-    CautionsResult cautions,
-    OptionsResult options,
-    Provenance provenance) {
+    SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
   /** What was seen. */
   public Survey survey() {
     return file.survey();
@@ -55,11 +39,60 @@ public record Subject(
   /** The results that hold figures, in the order in which a reader meets them. */
   public List<Object> results() {
     return List.of(
-        home, ventilation, humidity, condensation, recovery, moisture, change, cautions, options);
+        home(),
+        ventilation(),
+        humidity(),
+        condensation(),
+        recovery(),
+        moisture(),
+        change(),
+        cautions(),
+        options,
+        assessment.assumptions());
   }
 
   /** How the home is called. */
   public String address() {
     return survey().dwelling().address().orElse("The home");
+  }
+
+  /** The home with every gap filled. */
+  public Home home() {
+    return assessment.home();
+  }
+
+  /** Ventilation. */
+  public VentilationResult ventilation() {
+    return assessment.ventilation();
+  }
+
+  /** Readings of the air. */
+  public HumidityResult humidity() {
+    return assessment.humidity();
+  }
+
+  /** Moisture by source. */
+  public MoistureResult moisture() {
+    return assessment.moisture();
+  }
+
+  /** Cold surfaces. */
+  public CondensationResult condensation() {
+    return assessment.condensation();
+  }
+
+  /** Heat recovery in use. */
+  public HeatRecoveryResult recovery() {
+    return assessment.recovery();
+  }
+
+  /** What changed since an earlier visit. */
+  public Optional<ChangeResult> change() {
+    return assessment.change();
+  }
+
+  /** What can hurt someone. */
+  public CautionsResult cautions() {
+    return assessment.cautions();
   }
 }

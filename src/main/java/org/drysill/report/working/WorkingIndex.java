@@ -33,6 +33,11 @@ public final class WorkingIndex {
     return "w" + numbers.computeIfAbsent(figure.id(), id -> numbers.size() + 1);
   }
 
+  /** The figures that have a number, in the order of their numbers. */
+  public List<Figure> shown() {
+    return new ArrayList<>(numbered.values());
+  }
+
   /** The workings in the order of their numbers; to be asked for when every page is written. */
   public List<WorkingEntry> entries(Numbers words) {
     List<WorkingEntry> entries = new ArrayList<>();

@@ -1,0 +1,106 @@
+package org.drysill.report.chapter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Figure;
+import org.drysill.options.RankedMeasure;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Bullets;
+import org.drysill.report.block.Prose;
+import org.drysill.report.block.Section;
+import org.drysill.report.block.Step;
+import org.drysill.report.block.Subhead;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.verdict.WouldChange;
+import org.drysill.report.words.Words;
+
+/**
+ * The measures by when they can be done, for whoever lives with the house: what costs nothing this
+ * week, what is to be watched this winter, the rest when there is money.
+ */
+final class SoonChapter implements Chapter {
+  private static final int EACH = 4;
+
+  @Override
+  public Optional<Section> write(Desk desk) {
+    List<RankedMeasure> ranked = desk.subject().options().ranked();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Prose(
+            List.of(),
+            "",
+            "",
+            "Air in a home carries water: from breath, cooking, washing and drying. Where that air"
+                + " meets a surface that is cold enough, the water settles, and where it stays"
+                + " moist for weeks, mould can grow. Three things help, and they help together:"
+                + " less water, more outdoor air, warmer surfaces."));
+    List<Step> now = new ArrayList<>();
+    desk.subject().options().first().stream()
+        .map(
+            f ->
+                new Step(
+                    List.of(),
+                    "",
+                    Words.sentence(f.title()),
+                    Words.sentence(f.because()),
+                    List.of(),
+                    MeasureStep.cautions(desk, f.cautions())))
+        .forEach(now::add);
+    ranked.stream().filter(m -> free(m)).limit(EACH).map(m -> brief(desk, m)).forEach(now::add);
+    group(blocks, "This week", now);
+    List<String> readings = WouldChange.readings(desk);
+    if (!readings.isEmpty()) {
+      blocks.add(new Subhead(List.of(), "This winter"));
+      blocks.add(new Bullets(List.of(), readings.stream().limit(EACH).toList()));
+    }
+    group(
+        blocks,
+        "When there is money",
+        ranked.stream().filter(m -> !free(m)).limit(EACH).map(m -> brief(desk, m)).toList());
+    return Optional.of(
+        new Section(
+            "soon",
+            "This week, this winter, and when there is money",
+            "What to do and when",
+            true,
+            blocks));
+  }
+
+  private static boolean free(RankedMeasure measure) {
+    return measure.money().firstCost().map(Figure::likely).filter(c -> c <= 0).isPresent();
+  }
+
+  private static Step brief(Desk desk, RankedMeasure measure) {
+    List<String> more = new ArrayList<>();
+    measure
+        .money()
+        .firstCost()
+        .filter(c -> c.likely() > 0)
+        .ifPresent(
+            c ->
+                more.add(
+                    "It costs about "
+                        + desk.numbers().full(c)
+                        + measure
+                            .money()
+                            .runningCost()
+                            .map(r -> " and then " + desk.numbers().likely(r) + " to run")
+                            .orElse("")
+                        + "."));
+    return new Step(
+        List.of(),
+        "",
+        Words.sentence(measure.title()),
+        Words.sentence(measure.changes()),
+        more,
+        MeasureStep.cautions(desk, measure.cautions()));
+  }
+
+  private static void group(List<Block> blocks, String head, List<Step> steps) {
+    if (!steps.isEmpty()) {
+      blocks.add(new Subhead(List.of(), head));
+      blocks.addAll(steps);
+    }
+  }
+}

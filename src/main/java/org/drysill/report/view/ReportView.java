@@ -1,0 +1,86 @@
+package org.drysill.report.view;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drysill.assess.Assessment;
+import org.drysill.options.OptionsResult;
+import org.drysill.report.block.ChartBlock;
+import org.drysill.report.block.Section;
+import org.drysill.report.chapter.Chapter;
+import org.drysill.report.chart.ChartSpec;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.subject.Provenance;
+import org.drysill.report.subject.Subject;
+import org.drysill.report.verdict.VerdictPage;
+import org.drysill.report.words.Words;
+import org.drysill.survey.SurveyFile;
+
+/**
+ * A report in finished words and numbers, ready for the templates.
+ *
+ * @param edition survey, record or remediation
+ * @param paper {@code A4} or {@code letter}
+ * @param address how the home is called
+ * @param visit the visit in one line
+ * @param preparedFor for whom; may be empty
+ * @param author who took the readings; may be empty
+ * @param verdict the first page
+ * @param sections what follows, in order
+ * @param charts the charts by id
+ */
+public record ReportView(
+    String edition,
+    String paper,
+    String address,
+    String visit,
+    String preparedFor,
+    String author,
+    Section verdict,
+    List<Section> sections,
+    Map<String, ChartSpec> charts) {
+  private static final int HEAD_LENGTH = 70;
+
+  /** Copies the collections. */
+  public ReportView {
+    sections = List.copyOf(sections);
+    charts = Collections.unmodifiableMap(new LinkedHashMap<>(charts));
+  }
+
+  /** The view of a report. */
+  public static ReportView of(
+      SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
+    Subject subject = new Subject(file, assessment, options, provenance);
+    Desk desk = Desk.of(subject);
+    // Order matters: the numbers of the workings follow the order in which they are spoken of.
+    Section verdict = VerdictPage.of(desk);
+    List<Section> sections = new ArrayList<>();
+    for (Chapter chapter : Plan.of(subject.edition())) {
+      chapter.write(desk).ifPresent(sections::add);
+    }
+    var visit = subject.survey().visit();
+    return new ReportView(
+        subject.edition().word(),
+        subject.ventilation().rules().paper().word(),
+        Words.shortened(subject.address(), HEAD_LENGTH),
+        visit.reference().map(r -> "Visit " + Words.shortened(r, 40) + " · ").orElse("Visit of ")
+            + Words.date(visit.date()),
+        visit.preparedFor().orElse(""),
+        visit.surveyor().map(s -> s.name()).orElse(""),
+        verdict,
+        sections,
+        charts(sections));
+  }
+
+  private static Map<String, ChartSpec> charts(List<Section> sections) {
+    Map<String, ChartSpec> charts = new LinkedHashMap<>();
+    sections.stream()
+        .flatMap(s -> s.blocks().stream())
+        .filter(ChartBlock.class::isInstance)
+        .map(ChartBlock.class::cast)
+        .forEach(c -> charts.put(c.id(), c.spec()));
+    return charts;
+  }
+}
