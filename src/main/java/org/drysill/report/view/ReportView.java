@@ -5,18 +5,14 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.drysill.assess.Assessment;
-import org.drysill.options.OptionsResult;
 import org.drysill.report.block.ChartBlock;
 import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.subject.Desk;
-import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.verdict.VerdictPage;
 import org.drysill.report.words.Words;
-import org.drysill.survey.SurveyFile;
 
 /**
  * A report in finished words and numbers, ready for the templates.
@@ -49,10 +45,18 @@ public record ReportView(
     charts = Collections.unmodifiableMap(new LinkedHashMap<>(charts));
   }
 
+  /** The title of the document. */
+  public String title() {
+    return address + ": " + verdict.heading();
+  }
+
+  /** Words to find it by. */
+  public List<String> keywords() {
+    return List.of("ventilation", "condensation", "mould", "survey");
+  }
+
   /** The view of a report. */
-  public static ReportView of(
-      SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
-    Subject subject = new Subject(file, assessment, options, provenance);
+  public static ReportView of(Subject subject) {
     Desk desk = Desk.of(subject);
     // Order matters: the numbers of the workings follow the order in which they are spoken of.
     Section verdict = VerdictPage.of(desk);

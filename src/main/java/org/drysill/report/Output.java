@@ -1,0 +1,36 @@
+package org.drysill.report;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file whole or not at all: to a temporary file beside it, then moved into place. */
+public final class Output {
+  private Output() {}
+
+  /**
+   * Writes a file; an older one of the same name is replaced.
+   *
+   * @throws IOException when the machine fails; then nothing of the new content is left
+   */
+  public static void write(Path target, byte[] content) throws IOException {
+    Path folder = target.toAbsolutePath().getParent();
+    Path part = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    try {
+      Files.write(part, content);
+      move(part, target);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  private static void move(Path part, Path target) throws IOException {
+    try {
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.drysill.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drysill.assess.Assessment;
+import org.drysill.options.OptionsResult;
+import org.drysill.report.font.Fonts;
+import org.drysill.report.json.ResultsJson;
+import org.drysill.report.page.HtmlPage;
+import org.drysill.report.page.Templates;
+import org.drysill.report.pdf.Attachment;
+import org.drysill.report.pdf.PdfMetadata;
+import org.drysill.report.pdf.PdfRenderer;
+import org.drysill.report.subject.Provenance;
+import org.drysill.report.subject.Subject;
+import org.drysill.report.view.ReportView;
+import org.drysill.report.working.Found;
+import org.drysill.survey.SurveyFile;
+
+/**
+ * The way out: results become a view, the view a page, the page a PDF and an HTML file. Nothing is
+ * written to disk here. Not for use by two threads at once.
+ */
+public final class ReportWriter {
+  private final Templates templates;
+  private final PdfRenderer renderer;
+  private final HtmlPage htmlPage;
+
+  /** A writer that reads fonts and templates when they are first asked for. */
+  public ReportWriter() {
+    Fonts fonts = new Fonts();
+    this.templates = new Templates(fonts);
+    this.renderer = new PdfRenderer(fonts);
+    this.htmlPage = new HtmlPage(fonts);
+  }
+
+  /** Makes the report in all its forms. */
+  public Report write(
+      SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
+    Subject subject = new Subject(file, assessment, options, provenance);
+    ReportView view = ReportView.of(subject);
+    byte[] json = json(subject);
+    String xhtml = templates.render("report.ftlh", Map.of("view", view, "charts", view.charts()));
+    byte[] pdf =
+        renderer.render(xhtml, view.charts(), metadata(subject, view), attachments(subject, json));
+    return new Report(pdf, htmlPage.render(xhtml, view.charts()), json);
+  }
+
+  private static PdfMetadata metadata(Subject subject, ReportView view) {
+    return new PdfMetadata(
+        view.title(),
+        view.author(),
+        view.verdict().heading(),
+        view.keywords(),
+        "en",
+        subject.provenance().program() + " " + subject.provenance().version(),
+        subject.survey().visit().date());
+  }
+
+  private static List<Attachment> attachments(Subject subject, byte[] json) {
+    return List.of(
+        Attachment.ofText(
+            "survey.yaml",
+            "application/yaml",
+            "The survey as it was read",
+            Attachment.Relation.SOURCE,
+            subject.file().text()),
+        new Attachment(
+            "results.json",
+            "application/json",
+            "Every figure with its working",
+            Attachment.Relation.DATA,
+            json));
+  }
+
+  /** The results by the names of the survey format. */
+  static byte[] json(Subject subject) {
+    Map<String, Object> sections = new LinkedHashMap<>();
+    sections.put("drysill", 1);
+    sections.put("visit_date", subject.survey().visit().date().toString());
+    sections.put("ventilation", subject.ventilation());
+    sections.put("humidity", subject.humidity());
+    sections.put("moisture", subject.moisture());
+    sections.put("condensation", subject.condensation());
+    sections.put("heat_recovery", subject.recovery());
+    sections.put("change", subject.change());
+    sections.put("options", subject.options());
+    sections.put("cautions", subject.cautions().shown());
+    Found found = Found.in(subject.results());
+    sections.put("assumptions", found.assumptions());
+    sections.put("provenance", subject.provenance());
+    return ResultsJson.of(sections, found.figures());
+  }
+}
