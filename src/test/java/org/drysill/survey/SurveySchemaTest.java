@@ -40,7 +40,7 @@ class SurveySchemaTest {
       value = {
         "drysill: 1 | drysill: 2",
         "floor_area: 40 m2 | floor_aera: 40 m2",
-        "  date: 2026-01-22 | `  reference: x`",
+        "date: 2026-01-22 | reference: x",
         "date: 2026-01-22 | date: 22/01/2026",
         "floor_area: 40 m2 | floor_area: large",
         "floor_area: 40 m2 | floor_area: 2",
