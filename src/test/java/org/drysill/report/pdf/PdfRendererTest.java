@@ -49,8 +49,8 @@ class PdfRendererTest {
   @Test
   void a_character_that_no_font_has_is_printed_as_its_code_point_and_noted() {
     assertThat(text)
-        .contains("Face [U+1FAE0] and bell [U+0007] end")
-        .contains("U+0007 (bel), U+1FAE0 (melting face)");
+        .contains("Spore [U+1F9A0] and bell [U+0007] end")
+        .contains("U+0007 (bel), U+1F9A0 (microbe)");
   }
 
   @Test

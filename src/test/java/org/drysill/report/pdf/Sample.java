@@ -28,7 +28,7 @@ public final class Sample {
       List.of(
           "<script>alert(1)</script> & \"quotes\" 'apostrophes'",
           "${title} #{1} <#list x as y> ${7*7} [=1]",
-          "Face 🫠 and bell \u0007 end",
+          "Spore 🦠 and bell \u0007 end",
           "Hebrew: שלום עולם (טחב), then English",
           "Arrows → ✓ ⚠ ✗ ≤ ≥ ² ³ ⁻ − Δ φ η λ ψ; Zażółć gęślą jaźń, Příliš žluťoučký, Ελληνικά",
           LONGEST);
