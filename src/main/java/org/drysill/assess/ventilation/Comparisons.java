@@ -40,8 +40,12 @@ final class Comparisons {
         .flatMap(
             set ->
                 set.wholeHome().stream()
-                    .map(rate -> row(set, rate, set.equals(governing) && rate.equals(set.governing()))))
+                    .map(rate -> row(set, rate, set.equals(governing) && isFirst(rate, set))))
         .toList();
+  }
+
+  private static boolean isFirst(WholeHomeRate rate, RuleSet set) {
+    return rate.equals(set.governing());
   }
 
   /** What the governing rule set asks, as a figure; empty where a fact is missing. */

@@ -42,9 +42,23 @@ final class Lead {
   }
 
   private static String air(Desk desk) {
-    Finding home = desk.subject().ventilation().wholeHome();
     Figure got = desk.subject().ventilation().provided().wholeHome();
-    Figure asked = desk.subject().ventilation().required().wholeHome();
+    return desk.subject()
+        .ventilation()
+        .required()
+        .wholeHome()
+        .map(asked -> air(desk, got, asked))
+        .orElseGet(
+            () ->
+                "The home gets between "
+                    + desk.numbers().between(got).replace("–", " and ")
+                    + " of outdoor air; what "
+                    + rules(desk)
+                    + " asks for cannot be told yet.");
+  }
+
+  private static String air(Desk desk, Figure got, Figure asked) {
+    Finding home = desk.subject().ventilation().wholeHome();
     String provided = desk.numbers().plain(got.likely(), Unit.AIRFLOW, Rounding.DOWN);
     String required = desk.numbers().one(asked.likely(), Unit.AIRFLOW, Rounding.UP);
     String start = "The home gets about " + provided + " of the " + required;
