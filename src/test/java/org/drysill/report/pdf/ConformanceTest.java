@@ -14,15 +14,14 @@ import org.verapdf.apps.GreenfieldCliWrapper;
 
 /** The file keeps what it claims, by a validator of its own: PDF/A-3a, PDF/A-3u and PDF/UA-1. */
 class ConformanceTest {
-  @TempDir private static Path folder;
+  private static final byte[] PDF = Sample.pdf();
+
+  @TempDir private Path folder;
 
   @ParameterizedTest
   @ValueSource(strings = {"3a", "3u", "ua1"})
   void the_sample_breaks_no_rule_of(String flavour) throws IOException, InterruptedException {
-    Path file = folder.resolve("sample.pdf");
-    if (!Files.exists(file)) {
-      Files.write(file, Sample.pdf());
-    }
+    Path file = Files.write(folder.resolve("sample.pdf"), PDF);
     assertThat(verdict(flavour, file)).contains("PASS " + file);
   }
 
