@@ -85,6 +85,8 @@ public final class Found {
     List<Object> parts = new ArrayList<>();
     for (RecordComponent component : record.getClass().getRecordComponents()) {
       try {
+        // A package-private record has public components that only reflection with leave can read.
+        component.getAccessor().setAccessible(true);
         parts.add(component.getAccessor().invoke(record));
       } catch (IllegalAccessException | InvocationTargetException e) {
         throw new IllegalStateException("cannot read " + component + " of " + record.getClass(), e);
