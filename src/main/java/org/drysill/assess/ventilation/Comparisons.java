@@ -63,7 +63,7 @@ final class Comparisons {
   }
 
   /** The same with each of its terms. */
-  RequiredAir asked(RuleSet rules, Demand demand) {
+  RequiredAir asked(RuleSet rules, Demand demand, Optional<Figure> required) {
     List<RequiredAir.Term> terms = new ArrayList<>();
     for (Demand.Part part : demand.parts()) {
       String id = "ventilation.whole_home.required.term_" + (terms.size() + 1);
@@ -75,7 +75,7 @@ final class Comparisons {
     }
     List<String> notes =
         Stream.concat(rules.governing().note().stream(), demand.notes().stream()).toList();
-    return new RequiredAir(required(rules, demand), demand.governedBy(), terms, notes);
+    return new RequiredAir(required, demand.governedBy(), terms, notes);
   }
 
   private RuleComparison row(RuleSet set, WholeHomeRate rate, boolean governing) {

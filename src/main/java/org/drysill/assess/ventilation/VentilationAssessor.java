@@ -45,7 +45,7 @@ public final class VentilationAssessor {
     ProvidedAir air = Provision.of(home, defaults);
     return new VentilationResult(
         governing,
-        comparisons.asked(governing, demand),
+        comparisons.asked(governing, demand, required),
         comparisons.all(governing, rules),
         Quoted.in(home, defaults),
         air,

@@ -73,6 +73,9 @@ public final class Demands {
       return List.of(new Demand.Part(name(term), rate, term, true));
     }
     List<Term> terms = parts(term);
+    if (terms.isEmpty()) {
+      return List.of();
+    }
     double factor = term.factor().orElse(1.0);
     int governing =
         Stream.iterate(0, i -> i + 1)
