@@ -6,16 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.readings.WeightedMean;
 import org.drysill.physics.Range;
 
 /**
- * Several readings of one place as one factor: the mean weighted by the inverse variances of the
- * readings (JCGM 100:2008, GUM).
- *
- * <pre>f = Σ f_j/u_j² / Σ 1/u_j²      u² = min(u_j)² + Σ (f_j - f)²/u_j² / Σ 1/u_j²</pre>
- *
- * <p>The instruments' errors are mostly offsets that readings taken with one instrument share, so
- * their number does not make u smaller; their scatter makes it larger. Of several points that were
+ * Several readings of one place as one factor, {@link WeightedMean}. Of several points that were
  * read on a place the coldest counts.
  *
  * @param factor the combined factor
@@ -25,9 +20,6 @@ import org.drysill.physics.Range;
  */
 record CombinedReadings(
     Range factor, boolean weak, Optional<String> point, List<ReadingFactor> used) {
-  /** A factor is never known better than this [1]; keeps weights finite for exact readings. */
-  private static final double FINEST = 0.001;
-
   CombinedReadings {
     used = List.copyOf(used);
   }
@@ -46,37 +38,10 @@ record CombinedReadings(
   }
 
   private static CombinedReadings of(Optional<String> point, List<ReadingFactor> used) {
-    double weights = 0;
-    double sum = 0;
-    double finest = Double.POSITIVE_INFINITY;
-    for (ReadingFactor reading : used) {
-      weights += weight(reading);
-      sum += weight(reading) * likely(reading);
-      finest = Math.min(finest, error(reading));
-    }
-    double mean = sum / weights;
-    double scatter = 0;
-    for (ReadingFactor reading : used) {
-      scatter += weight(reading) * Math.pow(likely(reading) - mean, 2) / weights;
-    }
-    double error = Math.sqrt(finest * finest + scatter);
-    Range factor = new Range(Math.max(0, mean - error), mean, Math.min(1, mean + error));
+    Range mean = WeightedMean.of(used.stream().map(r -> r.factor().orElseThrow()).toList());
+    Range factor = new Range(Math.max(0, mean.low()), mean.likely(), Math.min(1, mean.high()));
     boolean weak = used.stream().allMatch(r -> r.quality() == ReadingQuality.WEAK);
     return new CombinedReadings(factor, weak, point, used);
-  }
-
-  private static double likely(ReadingFactor reading) {
-    return reading.factor().orElseThrow().likely();
-  }
-
-  private static double error(ReadingFactor reading) {
-    Range factor = reading.factor().orElseThrow();
-    double wider = Math.max(factor.high() - factor.likely(), factor.likely() - factor.low());
-    return Math.max(FINEST, wider);
-  }
-
-  private static double weight(ReadingFactor reading) {
-    return 1 / (error(reading) * error(reading));
   }
 
   private static List<ReadingFactor> joined(List<ReadingFactor> a, List<ReadingFactor> b) {
