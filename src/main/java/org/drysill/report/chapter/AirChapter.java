@@ -41,7 +41,11 @@ final class AirChapter implements Chapter {
 
   private static String heading(VentilationResult air, Desk desk) {
     String provided = desk.numbers().full(air.provided().wholeHome());
-    String required = desk.numbers().likely(air.required().wholeHome());
+    String required =
+        air.required()
+            .wholeHome()
+            .map(asked -> desk.numbers().likely(asked))
+            .orElse("what the rule set asks");
     return switch (air.wholeHome().verdict()) {
       case SHORT -> "The home gets " + provided + "; " + required + " are asked";
       case MEETS -> "The home gets " + provided + ", more than the " + required + " asked";
@@ -59,7 +63,7 @@ final class AirChapter implements Chapter {
             List.of(
                 Optional.of(provided.infiltration()),
                 Optional.of(provided.airChange()),
-                Optional.of(air.required().wholeHome()))),
+                air.required().wholeHome())),
         "Where the air comes from, and what is asked",
         List.of(Cells.words("part"), Cells.numbers(numbers.unit(Unit.AIRFLOW), 32)),
         List.of(
