@@ -1,0 +1,139 @@
+package org.drysill.options.effect;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
+import org.drysill.physics.Range;
+import org.drysill.survey.ColdSpot;
+import org.drysill.survey.Room;
+import org.drysill.survey.Window;
+import org.drysill.yaml.Quantity;
+
+/** A home with other windows, warmer cold spots or warmer rooms, to be assessed again. */
+final class ChangedHome {
+  private ChangedHome() {}
+
+  /** The home with a glazing in some of its windows; what was read on the old panes is dropped. */
+  static Home glazed(Home home, List<String> windows, String glazing) {
+    return withRooms(
+        home,
+        facts ->
+            with(
+                facts,
+                facts.room().windows().stream()
+                    .map(w -> windows.contains(w.id()) ? glazed(w, glazing) : w)
+                    .toList(),
+                facts.room().coldSpots()));
+  }
+
+  /** The home with some of its cold spots changed. */
+  static Home warmer(Home home, List<String> spots, UnaryOperator<ColdSpot> warmer) {
+    return withRooms(
+        home,
+        facts ->
+            with(
+                facts,
+                facts.room().windows(),
+                facts.room().coldSpots().stream()
+                    .map(s -> spots.contains(s.id()) ? warmer.apply(s) : s)
+                    .toList()));
+  }
+
+  /** The home with some rooms warmer by a number of kelvin. */
+  static Home heated(Home home, List<String> rooms, Range kelvin) {
+    return withRooms(home, r -> rooms.contains(r.id()) ? heated(r, kelvin) : r);
+  }
+
+  /** A cold spot with a temperature factor instead of its readings. */
+  static ColdSpot factored(ColdSpot spot, Range factor) {
+    return new ColdSpot(
+        spot.id(),
+        spot.name(),
+        spot.kind(),
+        spot.material(),
+        List.of(),
+        Optional.of(new Quantity(factor.likely(), factor.low(), factor.high(), "with the measure")),
+        Optional.empty(),
+        spot.mouldSeen(),
+        spot.mouldArea(),
+        spot.photos(),
+        spot.notes());
+  }
+
+  private static Window glazed(Window window, String glazing) {
+    return new Window(
+        window.id(),
+        window.name(),
+        window.orientation(),
+        window.width(),
+        window.height(),
+        Optional.of(glazing),
+        Optional.empty(),
+        window.frame(),
+        window.backgroundVentilator(),
+        window.opening(),
+        List.of(),
+        window.condensationSeen(),
+        window.photos());
+  }
+
+  private static RoomFacts heated(RoomFacts facts, Range kelvin) {
+    Figure old = facts.setpoint();
+    return new RoomFacts(
+        facts.room(),
+        facts.name(),
+        facts.floorArea(),
+        facts.height(),
+        facts.volume(),
+        new Figure(
+            old.id(), old.name(), old.value().plus(kelvin), old.unit(), old.basis(), old.how()));
+  }
+
+  private static Home withRooms(Home home, UnaryOperator<RoomFacts> change) {
+    return new Home(
+        home.survey(),
+        home.floorArea(),
+        home.volume(),
+        home.storeys(),
+        home.bedrooms(),
+        home.occupants(),
+        home.setpoint(),
+        home.n50(),
+        home.climate(),
+        home.rooms().stream().map(change).toList(),
+        home.money(),
+        home.assumptions());
+  }
+
+  private static RoomFacts with(RoomFacts facts, List<Window> windows, List<ColdSpot> coldSpots) {
+    Room r = facts.room();
+    return new RoomFacts(
+        new Room(
+            r.id(),
+            r.name(),
+            r.use(),
+            r.floorArea(),
+            r.height(),
+            r.storey(),
+            r.setpoint(),
+            r.externalWall(),
+            r.readings(),
+            r.logger(),
+            r.doors(),
+            windows,
+            coldSpots,
+            r.walls(),
+            r.moistureSources(),
+            r.fans(),
+            r.photos(),
+            r.notes()),
+        facts.name(),
+        facts.floorArea(),
+        facts.height(),
+        facts.volume(),
+        facts.setpoint());
+  }
+}

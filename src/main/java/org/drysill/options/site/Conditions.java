@@ -1,0 +1,240 @@
+package org.drysill.options.site;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Finding;
+import org.drysill.assess.RoomFacts;
+import org.drysill.assess.Verdict;
+import org.drysill.assess.moisture.MoistureResult;
+import org.drysill.assess.surfaces.ColdPlace;
+import org.drysill.options.OptionsBasis;
+import org.drysill.reference.measures.Condition;
+import org.drysill.reference.measures.Measure;
+import org.drysill.survey.Construction;
+import org.drysill.survey.DuctMaterial;
+import org.drysill.survey.DwellingType;
+import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
+import org.drysill.survey.MoistureSource;
+import org.drysill.survey.Window;
+import org.drysill.survey.YesNo;
+
+/** Evaluates the data words of {@link Condition} against an assessment. */
+record Conditions(Assessment assessment, OptionsBasis basis) {
+
+  Held of(Condition condition, Measure measure, Site site) {
+    return switch (condition) {
+      case HOME_AIR_NOT_MET -> homeAir();
+      case EXTRACT_NOT_MET ->
+          notMet(assessment.ventilation().extract(), site, "extract", "its extract suffices");
+      case TRANSFER_NOT_MET ->
+          notMet(
+              assessment.ventilation().transfer(),
+              site,
+              "gap under its door",
+              "air passes its doors");
+      case BACKGROUND_NOT_MET ->
+          notMet(
+              assessment.ventilation().background(),
+              site,
+              "area of background ventilators",
+              "its background ventilators suffice");
+      case NO_HOOD_TO_OUTSIDE -> noHood(site);
+      case COOKS_WITHOUT_LIDS -> cooks(site);
+      case DRIES_CLOTHES_INDOORS -> dries(measure);
+      case AIR_MOIST -> airMoist();
+      case PLACE_AT_RISK -> placeAtRisk(site);
+      case SINGLE_GLAZED -> singleGlazed(site);
+      case METAL_SLEEVE -> metalSleeve(site);
+      case FLOW_LOST -> flowLost(site);
+      case FAN_OUT_OF_USE -> fanOut(site);
+      case ROOM_COLD -> roomCold(site);
+      case CAVITY_WALLS -> walls("cavity");
+      case SOLID_WALLS -> walls("solid");
+      case ROOF_ABOVE -> roofAbove();
+      case NO_SUCH_FAN -> noSuchFan(measure);
+      case WATER_INGRESS -> ingress(site);
+      case MOISTURE_UNEXPLAINED ->
+          Held.of(
+              assessment.moisture().balance() == MoistureResult.Balance.MORE_THAN_ITEMISED,
+              "The readings imply more water than the listed sources give.",
+              "the listed sources explain the readings, or the readings cannot tell");
+    };
+  }
+
+  private Held homeAir() {
+    return Held.of(
+        assessment.ventilation().wholeHome().verdict() != Verdict.MEETS,
+        "The home does not surely get the air that is asked.",
+        "the home gets the air that is asked");
+  }
+
+  private static Held notMet(List<Finding> findings, Site site, String what, String no) {
+    Optional<RoomFacts> room = site.room();
+    boolean open =
+        findings.stream()
+            .filter(f -> f.room().equals(room.map(RoomFacts::id)))
+            .anyMatch(f -> f.verdict() != Verdict.MEETS);
+    String name = room.map(RoomFacts::name).orElse("home");
+    return Held.of(open, "In the " + name + " the " + what + " is short or not known.", no);
+  }
+
+  private static Held noHood(Site site) {
+    boolean hood =
+        site.room().stream()
+            .flatMap(r -> r.room().fans().stream())
+            .anyMatch(f -> f.kind() == FanKind.EXTRACT_HOOD);
+    return Held.of(
+        !hood, "No hood of the kitchen leads outside.", "a hood that leads outside is there");
+  }
+
+  private static Held cooks(Site site) {
+    boolean open =
+        site.room().stream()
+            .flatMap(r -> r.room().moistureSources().stream())
+            .filter(s -> s.kind().toLowerCase(Locale.ROOT).startsWith("cook"))
+            .map(MoistureSource::lidsAndHood)
+            .anyMatch(l -> !l.equals(Optional.of(YesNo.YES)));
+    return Held.of(
+        open,
+        "Cooking here does without lids and hood, or nobody has said.",
+        "lids and hood are in use already, or nothing is cooked");
+  }
+
+  private Held dries(Measure measure) {
+    List<String> kinds = measure.moisture().map(m -> m.sources()).orElse(List.of());
+    return Held.of(
+        assessment.moisture().items().stream().anyMatch(i -> kinds.contains(i.kind())),
+        "Clothes dry in the home.",
+        "no clothes dry in the home");
+  }
+
+  private Held airMoist() {
+    return Held.of(
+        assessment.condensation().places().stream().anyMatch(Conditions::atRisk),
+        "At least one surface is too cold for the moisture of the air.",
+        "no surface that was seen is at risk");
+  }
+
+  private Held placeAtRisk(Site site) {
+    return Held.of(
+        assessment.condensation().places().stream()
+            .filter(p -> p.item().equals(site.id()))
+            .anyMatch(Conditions::atRisk),
+        "Mould or condensation is to be expected there.",
+        "nothing is at risk there");
+  }
+
+  static boolean atRisk(ColdPlace place) {
+    return !place.months().monthsAtRisk().isEmpty();
+  }
+
+  private Held singleGlazed(Site site) {
+    return Held.of(
+        site.window().map(this::single).orElse(false),
+        "The window has a single pane.",
+        "the window is not single glazed");
+  }
+
+  private boolean single(Window window) {
+    double limit = basis.defaults().singlePaneU().likely();
+    return window
+        .uValue()
+        .map(u -> u.value())
+        .or(
+            () ->
+                window
+                    .glazing()
+                    .flatMap(g -> basis.glazing().find(g))
+                    .map(g -> g.ug().range().likely()))
+        .map(u -> u > limit)
+        .orElse(false);
+  }
+
+  private static Held metalSleeve(Site site) {
+    boolean metal =
+        site.room().stream()
+            .flatMap(r -> r.room().fans().stream())
+            .flatMap(f -> f.duct().stream())
+            .anyMatch(d -> d.material().equals(Optional.of(DuctMaterial.METAL_SLEEVE)));
+    return Held.of(metal, "The sleeve is metal.", "no metal sleeve was seen");
+  }
+
+  private Held flowLost(Site site) {
+    return Held.of(
+        site.fan().map(this::lost).orElse(false),
+        "The fan moves well below its declared flow, or its duct is slack.",
+        "no fan was seen that loses flow in its duct");
+  }
+
+  private boolean lost(Fan fan) {
+    boolean slack =
+        fan.duct().flatMap(d -> d.material()).equals(Optional.of(DuctMaterial.FLEXIBLE_SLACK));
+    double share = basis.defaults().flowLost().likely();
+    boolean low =
+        fan.declaredFlow()
+            .flatMap(d -> fan.measuredFlow().map(m -> m.value().value() < share * d.value()))
+            .orElse(false);
+    return fan.declaredFlow().isPresent() && (slack || low);
+  }
+
+  private static Held fanOut(Site site) {
+    return Held.of(
+        site.fan().map(f -> f.kind() == FanKind.FITTED_BUT_NOT_WORKING).orElse(false),
+        "The fan is out of use.",
+        "every fan that was seen works");
+  }
+
+  private Held roomCold(Site site) {
+    double limit = basis.defaults().coldRoom().likely();
+    return Held.of(
+        assessment.home().rooms().stream()
+            .filter(r -> site.room().map(s -> s.id().equals(r.id())).orElse(true))
+            .anyMatch(r -> r.heated() && r.setpoint().likely() < limit),
+        "The room is kept below " + Math.round(limit) + " °C.",
+        "no such room is kept below " + Math.round(limit) + " °C");
+  }
+
+  private Held walls(String word) {
+    Optional<String> told =
+        assessment.home().survey().dwelling().construction().flatMap(Construction::walls);
+    boolean so = told.map(w -> w.toLowerCase(Locale.ROOT).contains(word)).orElse(false);
+    return Held.of(
+        so, "The walls are " + told.orElse(word) + ".", "no " + word + " walls were named");
+  }
+
+  private Held roofAbove() {
+    boolean roof =
+        assessment
+            .home()
+            .survey()
+            .dwelling()
+            .type()
+            .map(t -> t != DwellingType.GROUND_FLOOR_FLAT && t != DwellingType.MID_FLOOR_FLAT)
+            .orElse(false);
+    return Held.of(roof, "The home has its own roof.", "no roof of its own is known");
+  }
+
+  private Held noSuchFan(Measure measure) {
+    List<FanKind> same = FanKinds.like(measure);
+    boolean there =
+        assessment.home().rooms().stream()
+            .flatMap(r -> r.room().fans().stream())
+            .anyMatch(f -> same.contains(f.kind()));
+    return Held.of(!there, "No such system is there.", "such a system is there already");
+  }
+
+  private Held ingress(Site site) {
+    Optional<String> word = site.room().flatMap(basis.cautions()::ingressWord);
+    return Held.of(
+        word.isPresent(),
+        "The notes on the "
+            + site.room().map(RoomFacts::name).orElse("home")
+            + " speak of \""
+            + word.orElse("")
+            + "\".",
+        "nothing in the notes points to water from outside, from the ground or from a pipe");
+  }
+}

@@ -1,0 +1,40 @@
+package org.drysill.reference.measures;
+
+import org.drysill.reference.DataFiles;
+import org.drysill.reference.Sourced;
+import org.drysill.yaml.Key;
+
+/**
+ * How the effect of single measures is reckoned and when they are worth telling.
+ *
+ * @param gains by how much sun, people and appliances warm a home [K]
+ * @param coldRoom below this a room is cold [°C]
+ * @param recoveryInUse what is left in use of a declared heat recovery, as ratio
+ * @param flowLost share of its declared flow below which a fan lost flow on the way
+ * @param repairedFlow share of the declared flow after a duct was repaired
+ * @param mostRemoved the most that a machine takes of the water given off, as ratio
+ * @param leastEffect a change of the vapour excess below this is none, as ratio
+ * @param sameAir share of the air from which it counts as the same
+ * @param singlePaneU a pane above this transmittance is a single one [W/(m²·K)]
+ * @param step coarseness in which progress is compared, as ratio
+ * @param aboutACentury paybacks that are called about a century [a]
+ * @param longestPayback beyond this a payback is called never [a]
+ */
+public record OptionDefaults(
+    @Key(about = "Kelvin by which free heat warms a home") Sourced gains,
+    @Key(about = "Below this a room is cold, in C") Sourced coldRoom,
+    @Key(about = "What is left in use of a declared recovery") Sourced recoveryInUse,
+    @Key(about = "Share of the declared flow below which flow was lost") Sourced flowLost,
+    @Key(about = "Share of the declared flow after repair") Sourced repairedFlow,
+    @Key(about = "Most that a machine takes of the water given off") Sourced mostRemoved,
+    @Key(about = "Change of the vapour excess below which there is none") Sourced leastEffect,
+    @Key(about = "Share of the air from which it is the same") Sourced sameAir,
+    @Key(about = "Transmittance above which a pane is single") Sourced singlePaneU,
+    @Key(about = "Coarseness in which progress is compared") Sourced step,
+    @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
+    @Key(about = "Payback called never, in years") Sourced longestPayback) {
+  /** The published values. */
+  public static OptionDefaults read() {
+    return DataFiles.read("defaults/options.yaml", OptionDefaults.class);
+  }
+}
