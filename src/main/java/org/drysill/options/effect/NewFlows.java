@@ -59,7 +59,10 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
     return air.litresPerSecond()
         .map(l -> l.range().times(Airflow.litresPerSecond(1).m3PerSecond()))
         .map(r -> r.times(candidate.sites().size()))
-        .map(r -> new NewFlow(r, share(candidate, air), Basis.ASSUMED, air.source(), Optional.empty()));
+        .map(
+            r ->
+                new NewFlow(
+                    r, share(candidate, air), Basis.ASSUMED, air.source(), Optional.empty()));
   }
 
   private Optional<NewFlow> declared(Candidate candidate, AirEffect air) {
@@ -67,7 +70,10 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
         .flatMap(s -> s.fan().stream())
         .flatMap(f -> f.declaredFlow().stream())
         .map(q -> q.range().times(basis.defaults().repairedFlow().range()))
-        .map(r -> new NewFlow(r, share(candidate, air), Basis.DECLARED, air.source(), Optional.empty()))
+        .map(
+            r ->
+                new NewFlow(
+                    r, share(candidate, air), Basis.DECLARED, air.source(), Optional.empty()))
         .findFirst();
   }
 

@@ -19,6 +19,7 @@ import org.drysill.yaml.Key;
  * @param step coarseness in which progress is compared, as ratio
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
+ * @param kgPerLoad water that a load of washing gives off [kg]
  */
 public record OptionDefaults(
     @Key(about = "Kelvin by which free heat warms a home") Sourced gains,
@@ -32,7 +33,8 @@ public record OptionDefaults(
     @Key(about = "Transmittance above which a pane is single") Sourced singlePaneU,
     @Key(about = "Coarseness in which progress is compared") Sourced step,
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
-    @Key(about = "Payback called never, in years") Sourced longestPayback) {
+    @Key(about = "Payback called never, in years") Sourced longestPayback,
+    @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad) {
   /** The published values. */
   public static OptionDefaults read() {
     return DataFiles.read("defaults/options.yaml", OptionDefaults.class);
