@@ -1,7 +1,98 @@
 package org.drysill.cli;
 
-final class Main {
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Map;
+import org.drysill.Drysill;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.HelpCommand;
+
+/** The program as a shell sees it. */
+@Command(
+    name = "drysill",
+    description = "Reads the survey of a damp home.",
+    synopsisSubcommandLabel = "(check | help)",
+    subcommands = {CheckCommand.class, HelpCommand.class},
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "Examples:",
+      "  drysill check home/survey.yaml",
+      "",
+      "Exit status: 0 done, 1 the survey has problems, 2 wrong use, 3 the machine failed us."
+    })
+public final class Main {
   private Main() {}
 
-  public static void main(String[] args) {}
+  /** Runs the program and ends the process with its exit status. */
+  public static void main(String[] arguments) {
+    System.setProperty("java.awt.headless", "true");
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, System.getenv(), System.console() != null, arguments));
+  }
+
+  /**
+   * Runs a command within this process.
+   *
+   * @param out what was asked for goes here
+   * @param err what went wrong goes here
+   * @param environment the environment, for {@code NO_COLOR}
+   * @param terminal whether a person looks at it
+   * @param arguments the arguments
+   * @return the exit status
+   */
+  public static int run(
+      PrintWriter out,
+      PrintWriter err,
+      Map<String, String> environment,
+      boolean terminal,
+      String... arguments) {
+    Console console = Console.of(out, err, environment, terminal);
+    CommandLine line =
+        new CommandLine(new Main(), new Commands(console))
+            .setOut(out)
+            .setErr(err)
+            .setColorScheme(
+                CommandLine.Help.defaultColorScheme(console.colour() ? Ansi.ON : Ansi.OFF))
+            .setExitCodeExceptionMapper(broken -> ExitStatus.MACHINE_FAILED.code())
+            .setExecutionExceptionHandler(
+                (broken, command, parsed) -> {
+                  failed(console, broken, arguments);
+                  return ExitStatus.MACHINE_FAILED.code();
+                });
+    return arguments.length == 0 ? usage(line) : line.execute(arguments);
+  }
+
+  private static int usage(CommandLine line) {
+    line.usage(line.getErr());
+    return ExitStatus.WRONG_USE.code();
+  }
+
+  /** One line for a person; the trace only for who asks for it. */
+  private static void failed(Console console, Exception broken, String... arguments) {
+    String what =
+        broken.getMessage() == null ? broken.getClass().getSimpleName() : broken.getMessage();
+    console.complain("drysill " + Drysill.version() + " failed: " + what.replace('\n', ' '));
+    if (Arrays.asList(arguments).contains("--stacktrace")) {
+      broken.printStackTrace(console.err());
+    } else {
+      console.complain("Run it again with --stacktrace to see where.");
+    }
+  }
+
+  /** Makes commands with the console that they print on. */
+  private record Commands(Console console) implements CommandLine.IFactory {
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+      if (type == CheckCommand.class) {
+        return type.cast(new CheckCommand(console));
+      }
+      return CommandLine.defaultFactory().create(type);
+    }
+  }
 }

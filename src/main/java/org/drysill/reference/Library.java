@@ -1,0 +1,70 @@
+package org.drysill.reference;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drysill.reference.climate.ClimateCatalogue;
+import org.drysill.reference.dwelling.DwellingDefaults;
+import org.drysill.reference.glazing.GlazingCatalogue;
+import org.drysill.reference.materials.MaterialCatalogue;
+import org.drysill.reference.measures.MeasureCatalogue;
+import org.drysill.reference.moisture.MoistureSources;
+import org.drysill.reference.prices.MoneyDefaults;
+import org.drysill.reference.prices.PriceDefaults;
+import org.drysill.reference.rules.RuleCatalogue;
+import org.drysill.yaml.Vocabularies;
+
+/**
+ * Everything published that a survey may name, read once.
+ *
+ * @param rules ventilation rule sets
+ * @param climates reference climates
+ * @param glazing panes and their edges
+ * @param materials layers of walls
+ * @param moisture sources of moisture
+ * @param measures what can be done
+ * @param dwelling what is taken for a home where the survey does not say
+ * @param money how money is counted
+ * @param tariffs prices of energy by currency
+ */
+public record Library(
+    RuleCatalogue rules,
+    ClimateCatalogue climates,
+    GlazingCatalogue glazing,
+    MaterialCatalogue materials,
+    MoistureSources moisture,
+    MeasureCatalogue measures,
+    DwellingDefaults dwelling,
+    MoneyDefaults money,
+    List<PriceDefaults> tariffs) {
+  /** Copies the list. */
+  public Library {
+    tariffs = List.copyOf(tariffs);
+  }
+
+  /** The bundled data. */
+  public static Library bundled() {
+    return new Library(
+        RuleCatalogue.bundled(),
+        ClimateCatalogue.bundled(),
+        GlazingCatalogue.bundled(),
+        MaterialCatalogue.bundled(),
+        MoistureSources.bundled(),
+        MeasureCatalogue.read(),
+        DwellingDefaults.bundled(),
+        MoneyDefaults.read(),
+        PriceDefaults.all());
+  }
+
+  /** The words that a survey may use for entries of these tables. */
+  public Vocabularies vocabularies() {
+    Map<String, List<String>> words = new LinkedHashMap<>();
+    words.put(RuleCatalogue.VOCABULARY, rules.ids());
+    words.put("climate", climates.ids());
+    words.put("glazing", glazing.words());
+    words.put("material", materials.words());
+    words.put("moisture source", moisture.kinds());
+    words.put("measure", measures.names());
+    return new Vocabularies(words);
+  }
+}
