@@ -29,6 +29,8 @@ public final class Main {
   private Main() {}
 
   /** Runs the program and ends the process with its exit status. */
+  // From Java 22 on a console stands there even in a pipe; NO_COLOR switches colour off then.
+  @SuppressWarnings("SystemConsoleNull")
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -59,7 +61,6 @@ public final class Main {
             .setErr(err)
             .setColorScheme(
                 CommandLine.Help.defaultColorScheme(console.colour() ? Ansi.ON : Ansi.OFF))
-            .setExitCodeExceptionMapper(broken -> ExitStatus.MACHINE_FAILED.code())
             .setExecutionExceptionHandler(
                 (broken, command, parsed) -> {
                   failed(console, broken, arguments);
