@@ -57,7 +57,10 @@ class HeatRecoveryAssessorTest {
     assertThat(ratio.likely() - ratio.low()).isCloseTo(0.0499, within(0.0001));
   }
 
-  /** (12.2 - 3) / (20 - 3) = 0.541 on the supply side, (20.1 - 9.8) / (20.1 - 3) = 0.602 on the other. */
+  /**
+   * (12.2 - 3) / (20 - 3) = 0.541 on the supply side, (20.1 - 9.8) / (20.1 - 3) = 0.602 on the
+   * other.
+   */
   @Test
   void both_sides_are_shown_apart() {
     RecoveryTest test = test("alternating heat recovery", TEST + "}");
@@ -175,7 +178,8 @@ class HeatRecoveryAssessorTest {
                 .orElseThrow()
                 .verdict())
         .isEqualTo(Verdict.MEETS);
-    RecoveryUnit close = unit("kind: balanced heat recovery, declared_heat_recovery: 55 %, " + test);
+    RecoveryUnit close =
+        unit("kind: balanced heat recovery, declared_heat_recovery: 55 %, " + test);
     assertThat(close.declaredAgainstMeasured().orElseThrow().verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(close.declaredAgainstMeasured().orElseThrow().settledBy().orElseThrow())
         .contains("13 K");
@@ -184,8 +188,7 @@ class HeatRecoveryAssessorTest {
   @Test
   void a_unit_without_tests_is_declared_only() {
     HeatRecoveryResult result =
-        assess(
-            "{id: u, kind: alternating heat recovery, declared_heat_recovery: 85 %}", Map.of());
+        assess("{id: u, kind: alternating heat recovery, declared_heat_recovery: 85 %}", Map.of());
     RecoveryUnit unit = result.unit("u").orElseThrow();
     assertThat(unit.verdict()).contains("nobody has measured");
     assertThat(unit.notes()).anyMatch(n -> n.contains("No temperatures were taken"));
@@ -217,17 +220,16 @@ class HeatRecoveryAssessorTest {
   }
 
   /**
-   * 11 l/s in a phase are 5.5 l/s of exchange: 0.0055 x 1224 J/(m³·K) x 0.5412 x 17 K = 61.9 W, less
-   * 3.5 W for the fan.
+   * 11 l/s in a phase are 5.5 l/s of exchange: 0.0055 x 1224 J/(m³·K) x 0.5412 x 17 K = 61.9 W,
+   * less 3.5 W for the fan.
    */
   @Test
   void an_alternating_unit_saves_by_half_of_its_flow() {
     HeatSaved saved =
-        unit(
-                "kind: alternating heat recovery, measured_flow: {value: 11 l/s, instrument: hood},"
-                    + " power: 3.5 W, heat_recovery_tests: ["
-                    + TEST
-                    + "}]")
+        unit("kind: alternating heat recovery, measured_flow: {value: 11 l/s, instrument: hood},"
+                + " power: 3.5 W, heat_recovery_tests: ["
+                + TEST
+                + "}]")
             .saved()
             .orElseThrow();
     assertThat(saved.exchange().likely()).isCloseTo(0.0055, within(1e-9));

@@ -24,9 +24,7 @@ class SurfaceProperties {
   private static MonthRow year(double factor, double outdoor) {
     String spot =
         String.format(
-            Locale.ROOT,
-            "cold_spots: [{id: s, kind: lintel, temperature_factor: %.4f}]",
-            factor);
+            Locale.ROOT, "cold_spots: [{id: s, kind: lintel, temperature_factor: %.4f}]", factor);
     return place(assess(withClimate(home("", spot), constant(outdoor, 0.8))), "s")
         .months()
         .rows()
