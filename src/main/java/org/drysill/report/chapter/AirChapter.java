@@ -42,14 +42,10 @@ final class AirChapter implements Chapter {
   private static String heading(VentilationResult air, Desk desk) {
     String provided = desk.numbers().full(air.provided().wholeHome());
     String required =
-<<<<<<< HEAD
         air.required()
             .wholeHome()
             .map(asked -> desk.numbers().likely(asked))
             .orElse("what the rule set asks");
-=======
-        air.required().wholeHome().map(desk.numbers()::likely).orElse("what is asked");
->>>>>>> 04c2995 (Let a rule set leave the whole-home rate open)
     return switch (air.wholeHome().verdict()) {
       case SHORT -> "The home gets " + provided + "; " + required + " are asked";
       case MEETS -> "The home gets " + provided + ", more than the " + required + " asked";
