@@ -20,7 +20,7 @@ import org.drysill.physics.Range;
  * not divided by the number of readings: one instrument read them all, and its error is the same in
  * each.
  */
-final class HomeMean {
+public final class HomeMean {
   private final Home home;
   private final Map<RoomFacts, List<RoomAir>> byRoom = new LinkedHashMap<>();
   private final boolean simultaneous;
@@ -40,8 +40,8 @@ final class HomeMean {
     }
   }
 
-  /** The mean; empty where no heated room was read. */
-  static Optional<HomeAir> of(Home home, List<RoomAir> readings) {
+  /** The mean over the rooms of the readings; empty where no heated room was read. */
+  public static Optional<HomeAir> of(Home home, List<RoomAir> readings) {
     HomeMean mean = new HomeMean(home, readings);
     return mean.byRoom.isEmpty() ? Optional.empty() : Optional.of(mean.air());
   }

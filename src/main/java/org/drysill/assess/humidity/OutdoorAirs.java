@@ -1,15 +1,11 @@
 package org.drysill.assess.humidity;
 
-import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
+import org.drysill.assess.readings.NearestReading;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.HumidityReference;
 import org.drysill.physics.air.Iso13788Vapour;
@@ -140,28 +136,10 @@ final class OutdoorAirs {
 
   private Optional<OutdoorReading> nearest(
       Optional<Moment> at, Predicate<OutdoorReading> condition) {
-    List<OutdoorReading> readings = home.survey().outdoorReadings();
-    return readings.stream()
-        .filter(condition)
-        .filter(reading -> hoursApart(at, reading.at()) <= rules.simultaneousWithinHours())
-        .min(Comparator.comparingDouble(reading -> hoursApart(at, reading.at())));
-  }
-
-  /** A moment without a time of day may be any time of its day: it counts as near. */
-  private double hoursApart(Optional<Moment> room, Optional<Moment> outdoor) {
-    LocalDateTime a = start(room);
-    LocalDateTime b = start(outdoor);
-    boolean timed =
-        room.flatMap(Moment::time).isPresent() && outdoor.flatMap(Moment::time).isPresent();
-    return timed
-        ? Math.abs(Duration.between(a, b).toMinutes()) / 60.0
-        : Math.abs(
-            Duration.between(a.toLocalDate().atStartOfDay(), b.toLocalDate().atStartOfDay())
-                .toHours());
-  }
-
-  private LocalDateTime start(Optional<Moment> at) {
-    return at.map(m -> m.date().atTime(m.time().orElse(LocalTime.MIDNIGHT)))
-        .orElse(home.survey().visit().date().atStartOfDay());
+    return NearestReading.within(
+        at,
+        home.survey().outdoorReadings().stream().filter(condition).toList(),
+        OutdoorReading::at,
+        rules.simultaneousWithinHours());
   }
 }

@@ -1,0 +1,127 @@
+package org.drysill.assess.change;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
+import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.physics.Range;
+import org.drysill.reference.readings.Accuracy;
+import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
+import org.drysill.yaml.Quantity;
+
+/** Compares the fans of two visits, by their ids. */
+final class Fans {
+  private static final double LITRES_PER_CUBIC_METRE = 1000;
+
+  private final Accuracy accuracy;
+
+  Fans(Accuracy accuracy) {
+    this.accuracy = accuracy;
+  }
+
+  List<FanChange> compare(Home before, Home after) {
+    Map<String, Placed> earlier = fans(before);
+    Map<String, Placed> later = fans(after);
+    List<FanChange> all = new ArrayList<>();
+    later.forEach((id, fan) -> all.add(change(Optional.ofNullable(earlier.get(id)), Optional.of(fan))));
+    earlier.forEach(
+        (id, fan) -> {
+          if (!later.containsKey(id)) {
+            all.add(change(Optional.of(fan), Optional.empty()));
+          }
+        });
+    return all;
+  }
+
+  private record Placed(RoomFacts room, Fan fan, InstrumentErrors errors) {}
+
+  private static Map<String, Placed> fans(Home home) {
+    InstrumentErrors errors = new InstrumentErrors(home.survey().visit().instruments());
+    Map<String, Placed> fans = new LinkedHashMap<>();
+    home.rooms()
+        .forEach(
+            room ->
+                room.room()
+                    .fans()
+                    .forEach(fan -> fans.put(fan.id(), new Placed(room, fan, errors))));
+    return fans;
+  }
+
+  private FanChange change(Optional<Placed> before, Optional<Placed> after) {
+    Placed any = after.or(() -> before).orElseThrow();
+    Optional<Figure> flowBefore = before.flatMap(fan -> flow(fan, "before"));
+    Optional<Figure> flowAfter = after.flatMap(fan -> flow(fan, "after"));
+    return new FanChange(
+        any.fan().id(),
+        any.room().id(),
+        any.fan().name().orElse(any.fan().kind().word() + " in the " + any.room().name()),
+        flowBefore,
+        flowAfter,
+        said(before, "Before", flowBefore) + " " + said(after, "After", flowAfter));
+  }
+
+  private static String said(Optional<Placed> fan, String when, Optional<Figure> flow) {
+    if (fan.isEmpty()) {
+      return when + ": not there.";
+    }
+    if (fan.get().fan().kind() == FanKind.FITTED_BUT_NOT_WORKING) {
+      return when + ": fitted but not working.";
+    }
+    return flow.map(
+            f ->
+                String.format(
+                    Locale.ROOT,
+                    "%s: %.0f l/s %s.",
+                    when,
+                    f.likely() * LITRES_PER_CUBIC_METRE,
+                    f.basis() == Basis.MEASURED ? "measured" : "declared, not measured"))
+        .orElse(when + ": flow not known.");
+  }
+
+  private Optional<Figure> flow(Placed placed, String when) {
+    if (placed.fan().kind() == FanKind.FITTED_BUT_NOT_WORKING) {
+      return Optional.of(figure(placed, when, Range.exactly(0), Basis.MEASURED));
+    }
+    return placed
+        .fan()
+        .measuredFlow()
+        .map(
+            flow ->
+                placed
+                    .errors()
+                    .flow(flow.value(), flow.instrument(), accuracy.flow().value()))
+        .map(range -> figure(placed, when, range, Basis.MEASURED))
+        .or(
+            () ->
+                placed
+                    .fan()
+                    .declaredFlow()
+                    .map(Quantity::range)
+                    .map(range -> figure(placed, when, range, Basis.DECLARED)));
+  }
+
+  private static Figure figure(Placed placed, String when, Range flow, Basis basis) {
+    return new Figure(
+        "change.fan." + placed.fan().id() + ".flow_" + when,
+        "Flow of the fan " + when,
+        flow,
+        Unit.AIRFLOW,
+        basis,
+        () ->
+            new Working(
+                basis == Basis.MEASURED ? "as measured" : "as declared by the maker",
+                List.of(),
+                List.of(),
+                Optional.empty()));
+  }
+}
