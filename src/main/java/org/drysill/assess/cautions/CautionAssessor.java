@@ -47,6 +47,11 @@ public record CautionAssessor(List<Caution> cautions, CautionFacts facts) {
     return Signs.ingress(room, facts);
   }
 
+  /** True where an appliance is known to take its air from the room and lead its fumes outside. */
+  public boolean openFlued(Home home) {
+    return !Appliances.openFlued(home).isEmpty();
+  }
+
   private static Optional<ShownCaution> shown(Caution caution, Optional<Reason> reason) {
     return reason.map(r -> new ShownCaution(caution, r.because(), r.rooms()));
   }

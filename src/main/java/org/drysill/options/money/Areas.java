@@ -1,0 +1,50 @@
+package org.drysill.options.money;
+
+import org.drysill.assess.RoomFacts;
+import org.drysill.options.site.Candidate;
+import org.drysill.options.site.Site;
+import org.drysill.reference.measures.PriceUnit;
+import org.drysill.survey.Wall;
+import org.drysill.survey.Window;
+
+/** How many units of its price a measure needs. */
+final class Areas {
+  private Areas() {}
+
+  /** Area of a window [m²]; a metre by a metre for a side that was not measured. */
+  static double of(Window window) {
+    return window.width().map(q -> q.value()).orElse(1.0)
+        * window.height().map(q -> q.value()).orElse(1.0);
+  }
+
+  static double count(Candidate candidate, PriceUnit unit) {
+    return switch (unit) {
+      case PAIR, HOME -> 1;
+      case EACH, WINDOW -> candidate.sites().size();
+      case ROOM -> Math.max(1, candidate.rooms().size());
+      case SQUARE_METRE -> area(candidate);
+    };
+  }
+
+  private static double area(Candidate candidate) {
+    double windows =
+        candidate.sites().stream().flatMap(s -> s.window().stream()).mapToDouble(Areas::of).sum();
+    boolean walls = candidate.sites().stream().map(Site::spot).anyMatch(s -> s.isPresent());
+    return walls
+        ? candidate.rooms().stream().mapToDouble(Areas::outsideWall).sum()
+        : Math.max(1, windows);
+  }
+
+  /** The built-up walls of a room; one side of a square room where none was surveyed [m²]. */
+  private static double outsideWall(RoomFacts room) {
+    double surveyed =
+        room.room().walls().stream()
+            .map(Wall::area)
+            .flatMap(a -> a.stream())
+            .mapToDouble(q -> q.value())
+            .sum();
+    return surveyed > 0
+        ? surveyed
+        : Math.sqrt(room.floorArea().likely()) * room.height().likely();
+  }
+}

@@ -1,0 +1,135 @@
+package org.drysill.options.money;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Figure;
+import org.drysill.assess.MoneyFacts;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
+import org.drysill.assess.recovery.RecoveryUnit;
+import org.drysill.assess.ventilation.provided.FanFlow;
+import org.drysill.options.FanRunningCost;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.effect.Figures;
+import org.drysill.physics.Range;
+import org.drysill.physics.energy.FanEnergy;
+
+/** What the fans that are there cost to run; heat recovery as measured, else as declared. */
+public final class FanCosts {
+  private static final double HOURS_PER_YEAR = 8760;
+
+  private final Assessment assessment;
+  private final OptionsBasis basis;
+  private final HeatYear year;
+
+  /** For an assessment and what is published. */
+  public FanCosts(Assessment assessment, OptionsBasis basis) {
+    this.assessment = assessment;
+    this.basis = basis;
+    this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
+  }
+
+  /** One entry for each fan, in the order of the survey. */
+  public List<FanRunningCost> all() {
+    return assessment.ventilation().provided().fans().stream().map(this::of).toList();
+  }
+
+  private FanRunningCost of(FanFlow fan) {
+    Figures figures = new Figures("fan." + fan.fan().id());
+    Optional<Figure> power =
+        fan.fan().power().map(p -> electricity(figures, fan, p.range()));
+    Range moved = larger(fan.supply().value(), fan.extract().value());
+    Range share = recovered(fan);
+    Optional<Figure> lost =
+        moved.high() > 0
+            ? Optional.of(
+                heat(figures, fan, "heat_lost", moved.times(left(share)), "q·(1 − η)·Q"))
+            : Optional.empty();
+    Optional<Figure> kept =
+        share.high() > 0 && moved.high() > 0
+            ? Optional.of(heat(figures, fan, "heat_recovered", moved.times(share), "q·η·Q"))
+            : Optional.empty();
+    return new FanRunningCost(fan.fan().id(), power, lost, kept, cost(figures, power, lost));
+  }
+
+  private static Figure electricity(Figures figures, FanFlow fan, Range power) {
+    return figures.of(
+        "electricity",
+        "electricity of the " + fan.name() + " in a year",
+        power
+            .times(fan.shareOfDay().value())
+            .times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),
+        Unit.KWH_PER_YEAR,
+        "P·share of the day·8760 h",
+        List.of(Input.of("share", fan.shareOfDay())),
+        List.of());
+  }
+
+  private Figure heat(Figures figures, FanFlow fan, String id, Range flow, String formula) {
+    return figures.of(
+        id,
+        (id.equals("heat_lost") ? "energy for the air of the " : "energy kept by the ")
+            + fan.name()
+            + " in a year",
+        flow.times(year.perFlow()),
+        Unit.KWH_PER_YEAR,
+        formula,
+        List.of(Input.of("supply", fan.supply()), Input.of("extract", fan.extract())),
+        List.of());
+  }
+
+  private Optional<Figure> cost(Figures figures, Optional<Figure> power, Optional<Figure> lost) {
+    MoneyFacts money = assessment.home().money();
+    if (power.isEmpty() && lost.isEmpty()) {
+      return Optional.empty();
+    }
+    Range zero = Range.exactly(0);
+    Range cost =
+        power
+            .map(Figure::value)
+            .orElse(zero)
+            .times(money.electricity().value())
+            .plus(lost.map(Figure::value).orElse(zero).times(money.heat().value()));
+    return Optional.of(
+        figures.of(
+            "cost",
+            "running cost in a year",
+            cost,
+            Unit.MONEY_PER_YEAR,
+            "electricity·p_el + heat·p_heat",
+            List.of(Input.of("p_el", money.electricity()), Input.of("p_heat", money.heat())),
+            List.of()));
+  }
+
+  /** Share of the heat that a unit keeps: measured, else declared and taken down for use. */
+  private Range recovered(FanFlow fan) {
+    Optional<Range> measured =
+        assessment
+            .recovery()
+            .unit(fan.fan().id())
+            .flatMap(RecoveryUnit::measured)
+            .map(Figure::value);
+    Range share =
+        measured
+            .or(
+                () ->
+                    fan.fan()
+                        .declaredHeatRecovery()
+                        .map(d -> d.range().times(basis.defaults().recoveryInUse().range())))
+            .orElse(Range.exactly(0));
+    return new Range(clip(share.low()), clip(share.likely()), clip(share.high()));
+  }
+
+  private static double clip(double share) {
+    return Math.max(0, Math.min(1, share));
+  }
+
+  private static Range left(Range share) {
+    return new Range(1 - share.high(), 1 - share.likely(), 1 - share.low());
+  }
+
+  private static Range larger(Range a, Range b) {
+    return a.likely() >= b.likely() ? a : b;
+  }
+}

@@ -1,0 +1,50 @@
+package org.drysill.options.rank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drysill.options.Benefits;
+import org.drysill.options.RankedMeasure;
+import org.drysill.options.site.Candidate;
+import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.MeasureCatalogue;
+
+/** Makes the records of the report from ranked entries. */
+public record RankedMeasures(MeasureCatalogue catalogue) {
+
+  /** Ranks from 1 in the order given. */
+  public List<RankedMeasure> of(List<Entry> ordered) {
+    List<RankedMeasure> ranked = new ArrayList<>();
+    for (Entry entry : ordered) {
+      ranked.add(of(ranked.size() + 1, entry));
+    }
+    return ranked;
+  }
+
+  private RankedMeasure of(int rank, Entry entry) {
+    Candidate candidate = entry.costed().studied().candidate();
+    Measure measure = candidate.measure();
+    return new RankedMeasure(
+        rank,
+        candidate.id(),
+        measure.id(),
+        candidate.title(),
+        candidate.scope(),
+        measure.changes(),
+        String.join(" ", candidate.because()),
+        entry.costed().studied().effect(),
+        entry.costed().money(),
+        new Benefits(
+            measure.benefits().comfort(),
+            measure.benefits().health(),
+            measure.benefits().fabric()),
+        entry.cautions().stream().map(c -> c.id()).toList(),
+        measure.prerequisites(),
+        measure.exclusions().stream()
+            .map(catalogue::measure)
+            .flatMap(Optional::stream)
+            .map(Measure::title)
+            .toList(),
+        Reasons.of(entry));
+  }
+}
