@@ -43,8 +43,7 @@ final class AirChangeFigures {
   }
 
   Figure humidityBefore() {
-    return state(
-        "humidity_before", "Humidity before", before.humidity(), Unit.RELATIVE_HUMIDITY);
+    return state("humidity_before", "Humidity before", before.humidity(), Unit.RELATIVE_HUMIDITY);
   }
 
   Figure humidityAfter() {

@@ -39,8 +39,7 @@ public final class ChangeAssessor {
         mould.sumAfter(),
         between(before, after),
         notCompared(before, after),
-        new ChangeFindings(rules.change(), outdoor)
-            .all(home, mould.sumBefore(), mould.sumAfter()),
+        new ChangeFindings(rules.change(), outdoor).all(home, mould.sumBefore(), mould.sumAfter()),
         List.of(),
         ChangeFindings.CAUTION);
   }
@@ -63,8 +62,7 @@ public final class ChangeAssessor {
 
   private static Optional<AirChange> home(
       VisitFacts before, VisitFacts after, OutdoorLikeness outdoor) {
-    List<String> both =
-        rooms(before, after, outdoor).stream().map(AirChange::id).toList();
+    List<String> both = rooms(before, after, outdoor).stream().map(AirChange::id).toList();
     return mean(before, both)
         .flatMap(
             earlier ->

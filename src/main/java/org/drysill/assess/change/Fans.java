@@ -33,7 +33,8 @@ final class Fans {
     Map<String, Placed> earlier = fans(before);
     Map<String, Placed> later = fans(after);
     List<FanChange> all = new ArrayList<>();
-    later.forEach((id, fan) -> all.add(change(Optional.ofNullable(earlier.get(id)), Optional.of(fan))));
+    later.forEach(
+        (id, fan) -> all.add(change(Optional.ofNullable(earlier.get(id)), Optional.of(fan))));
     earlier.forEach(
         (id, fan) -> {
           if (!later.containsKey(id)) {
@@ -95,11 +96,7 @@ final class Fans {
     return placed
         .fan()
         .measuredFlow()
-        .map(
-            flow ->
-                placed
-                    .errors()
-                    .flow(flow.value(), flow.instrument(), accuracy.flow().value()))
+        .map(flow -> placed.errors().flow(flow.value(), flow.instrument(), accuracy.flow().value()))
         .map(range -> figure(placed, when, range, Basis.MEASURED))
         .or(
             () ->

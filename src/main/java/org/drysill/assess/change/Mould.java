@@ -82,7 +82,11 @@ final class Mould {
                 new Working(
                     "A = Σ A(place)",
                     areas.entrySet().stream()
-                        .map(e -> Input.of("A(" + e.getKey() + ")", figure(e.getKey(), when, e.getValue())))
+                        .map(
+                            e ->
+                                Input.of(
+                                    "A(" + e.getKey() + ")",
+                                    figure(e.getKey(), when, e.getValue())))
                         .toList(),
                     List.of(),
                     Optional.of("Places whose area is known at both visits only."))));

@@ -43,8 +43,6 @@ final class Areas {
             .flatMap(a -> a.stream())
             .mapToDouble(q -> q.value())
             .sum();
-    return surveyed > 0
-        ? surveyed
-        : Math.sqrt(room.floorArea().likely()) * room.height().likely();
+    return surveyed > 0 ? surveyed : Math.sqrt(room.floorArea().likely()) * room.height().likely();
   }
 }

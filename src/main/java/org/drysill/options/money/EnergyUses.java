@@ -51,14 +51,9 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year) {
             .map(
                 d ->
                     d.times(
-                        air.flatMap(AirEffect::inUse)
-                            .map(Spread::range)
-                            .orElse(Range.exactly(1))))
+                        air.flatMap(AirEffect::inUse).map(Spread::range).orElse(Range.exactly(1))))
             .orElse(ZERO);
-    return studied
-        .running()
-        .map(r -> r.flow().times(r.shareOfDay()).times(share))
-        .orElse(ZERO);
+    return studied.running().map(r -> r.flow().times(r.shareOfDay()).times(share)).orElse(ZERO);
   }
 
   private Range warmth(Studied studied) {
@@ -120,7 +115,8 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year) {
             .kwhPerKg()
             .map(k -> water.times(k.range()).times(SECONDS_PER_HOUR * year.heatedHours()))
             .orElse(ZERO);
-    return drying.plus(moisture.kwhPerLoad().map(k -> loads(moisture).times(k.range())).orElse(ZERO));
+    return drying.plus(
+        moisture.kwhPerLoad().map(k -> loads(moisture).times(k.range())).orElse(ZERO));
   }
 
   /** Loads of washing in a year, from the water that they give off. */

@@ -37,14 +37,12 @@ public final class FanCosts {
 
   private FanRunningCost of(FanFlow fan) {
     Figures figures = new Figures("fan." + fan.fan().id());
-    Optional<Figure> power =
-        fan.fan().power().map(p -> electricity(figures, fan, p.range()));
+    Optional<Figure> power = fan.fan().power().map(p -> electricity(figures, fan, p.range()));
     Range moved = larger(fan.supply().value(), fan.extract().value());
     Range share = recovered(fan);
     Optional<Figure> lost =
         moved.high() > 0
-            ? Optional.of(
-                heat(figures, fan, "heat_lost", moved.times(left(share)), "q·(1 − η)·Q"))
+            ? Optional.of(heat(figures, fan, "heat_lost", moved.times(left(share)), "q·(1 − η)·Q"))
             : Optional.empty();
     Optional<Figure> kept =
         share.high() > 0 && moved.high() > 0
@@ -57,9 +55,7 @@ public final class FanCosts {
     return figures.of(
         "electricity",
         "electricity of the " + fan.name() + " in a year",
-        power
-            .times(fan.shareOfDay().value())
-            .times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),
+        power.times(fan.shareOfDay().value()).times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),
         Unit.KWH_PER_YEAR,
         "P·share of the day·8760 h",
         List.of(Input.of("share", fan.shareOfDay())),

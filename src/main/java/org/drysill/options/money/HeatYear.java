@@ -18,8 +18,7 @@ record HeatYear(Home home, Range gains) {
 
   /** Energy bought for each W/K that is lost, in a year [kWh/a per W/K]. */
   Range perWattPerKelvin() {
-    Range useful =
-        new Range(useful(gains.high()), useful(gains.likely()), useful(gains.low()));
+    Range useful = new Range(useful(gains.high()), useful(gains.likely()), useful(gains.low()));
     return useful.dividedBy(home.money().heatingEfficiency().value());
   }
 

@@ -19,11 +19,7 @@ record PaybackWords(OptionDefaults defaults) {
   /** Payback against doing nothing. */
   Payback againstNothing(Figures figures, Optional<Range> first, Range running) {
     return of(
-        figures,
-        "payback_nothing",
-        "doing nothing",
-        first.map(Range::likely),
-        -running.likely());
+        figures, "payback_nothing", "doing nothing", first.map(Range::likely), -running.likely());
   }
 
   /**

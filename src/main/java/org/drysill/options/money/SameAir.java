@@ -83,8 +83,7 @@ public final class SameAir {
   /** Running cost with the heat of the added air charged for a smaller flow. */
   private static double running(Costed costed, double air) {
     double share = Math.min(1, air / costed.studied().addedAir());
-    double rest =
-        costed.money().upkeep().map(Figure::likely).orElse(0.0) + powerCost(costed);
+    double rest = costed.money().upkeep().map(Figure::likely).orElse(0.0) + powerCost(costed);
     return heatCost(costed) * share + rest;
   }
 

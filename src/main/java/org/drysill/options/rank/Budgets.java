@@ -19,10 +19,7 @@ public record Budgets(Home home, MeasureCatalogue catalogue) {
 
   /** Empty where the survey states no budget. */
   public Optional<Budget> of(List<RankedMeasure> ranked) {
-    return home.survey()
-        .options()
-        .flatMap(OptionWishes::budget)
-        .map(b -> spend(b.range(), ranked));
+    return home.survey().options().flatMap(OptionWishes::budget).map(b -> spend(b.range(), ranked));
   }
 
   private Budget spend(Range money, List<RankedMeasure> ranked) {
@@ -54,13 +51,16 @@ public record Budgets(Home home, MeasureCatalogue catalogue) {
     List<String> against =
         catalogue.measure(measure.measure()).map(m -> m.exclusions()).orElse(List.of());
     return bought.stream()
-        .filter(b -> b.scope().rooms().isEmpty() || measure.scope().rooms().isEmpty()
-            || b.scope().rooms().stream().anyMatch(measure.scope().rooms()::contains))
+        .filter(
+            b ->
+                b.scope().rooms().isEmpty()
+                    || measure.scope().rooms().isEmpty()
+                    || b.scope().rooms().stream().anyMatch(measure.scope().rooms()::contains))
         .anyMatch(b -> against.contains(b.measure()));
   }
 
-  private static Figure figure(
-      Figures figures, String id, String name, Range value, Basis basis) {
-    return figures.of(id, name, value, Unit.MONEY, basis, "Σ likely first costs", List.of(), List.of());
+  private static Figure figure(Figures figures, String id, String name, Range value, Basis basis) {
+    return figures.of(
+        id, name, value, Unit.MONEY, basis, "Σ likely first costs", List.of(), List.of());
   }
 }

@@ -27,8 +27,7 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
 
   /** How far it goes towards both, in steps. */
   long progress(double step) {
-    double way =
-        (costed.studied().shortfallClosed() + costed.studied().opaqueMonthsClosed()) / 2;
+    double way = (costed.studied().shortfallClosed() + costed.studied().opaqueMonthsClosed()) / 2;
     return (long) Math.floor(way / step + 1e-9);
   }
 

@@ -35,9 +35,7 @@ public record RankedMeasures(MeasureCatalogue catalogue) {
         entry.costed().studied().effect(),
         entry.costed().money(),
         new Benefits(
-            measure.benefits().comfort(),
-            measure.benefits().health(),
-            measure.benefits().fabric()),
+            measure.benefits().comfort(), measure.benefits().health(), measure.benefits().fabric()),
         entry.cautions().stream().map(c -> c.id()).toList(),
         measure.prerequisites(),
         measure.exclusions().stream()

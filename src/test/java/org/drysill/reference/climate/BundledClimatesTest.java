@@ -31,8 +31,7 @@ class BundledClimatesTest {
         .map(line -> List.of(line.split(",", -1)))
         .map(
             cells ->
-                DynamicTest.dynamicTest(
-                    cells.get(0) + " " + cells.get(1), () -> agrees(cells)));
+                DynamicTest.dynamicTest(cells.get(0) + " " + cells.get(1), () -> agrees(cells)));
   }
 
   private void agrees(List<String> cells) {
@@ -44,8 +43,7 @@ class BundledClimatesTest {
       case "humidity" ->
           assertThat(values(climate.humidity()))
               .containsExactly(
-                  Arrays.stream(collected).map(percent -> percent / 100).toArray(),
-                  within(1e-12));
+                  Arrays.stream(collected).map(percent -> percent / 100).toArray(), within(1e-12));
       case "vapour_pressure" ->
           assertThat(vapourPressures(climate)).containsExactly(collected, within(1.5));
       default -> throw new AssertionError("unknown series " + cells.get(1));
@@ -63,8 +61,7 @@ class BundledClimatesTest {
     assertThat(catalogue.ids())
         .allSatisfy(
             id ->
-                assertThat(Path.of("src/main/resources/reference/climate", id + ".yaml"))
-                    .exists());
+                assertThat(Path.of("src/main/resources/reference/climate", id + ".yaml")).exists());
   }
 
   @Test

@@ -57,11 +57,7 @@ class EpwFileTest {
     HourlyWeather weather =
         weather(
             EpwText.year(
-                2023,
-                1,
-                s ->
-                    EpwText.record(
-                        s, 5, 5, s.day().getDayOfYear() == 1 ? 103 : 80, 3)));
+                2023, 1, s -> EpwText.record(s, 5, 5, s.day().getDayOfYear() == 1 ? 103 : 80, 3)));
     assertThat(weather.supersaturated()).isEqualTo(24);
     assertThat(weather.records().get(0).relativeHumidity()).hasValue(1);
   }
@@ -88,7 +84,10 @@ class EpwFileTest {
   @Test
   void a_file_of_100_records_is_refused_and_names_each_month_that_it_lacks() {
     String text =
-        EpwText.year(2023, 1, EpwFileTest::plain).lines().limit(108).collect(Collectors.joining("\n"));
+        EpwText.year(2023, 1, EpwFileTest::plain)
+            .lines()
+            .limit(108)
+            .collect(Collectors.joining("\n"));
     WeatherReading reading = read(text);
     assertThat(reading.weather()).isEmpty();
     assertThat(codes(reading)).hasSize(12).containsOnly("W006");

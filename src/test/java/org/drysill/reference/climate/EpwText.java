@@ -38,7 +38,8 @@ public final class EpwText {
   }
 
   /** A record with the fields that the program reads; the others are filled with zeros. */
-  public static String record(Stamp stamp, double dryBulb, double dewPoint, double rh, double wind) {
+  public static String record(
+      Stamp stamp, double dryBulb, double dewPoint, double rh, double wind) {
     return String.format(
         Locale.ROOT,
         "%d,%d,%d,%d,%d,?9?9,%.1f,%.1f,%.1f,101325,0,0,300,0,0,0,0,0,0,0,180,%.1f,5,5",
