@@ -3,13 +3,25 @@ package org.drysill;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimates;
+import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
+import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.OptionsStudy;
 import org.drysill.reference.Library;
+import org.drysill.reference.measures.OptionDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.report.Report;
+import org.drysill.report.ReportWriter;
+import org.drysill.report.subject.Provenance;
 import org.drysill.survey.Survey;
+import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
 import org.drysill.survey.SurveyResult;
+import org.drysill.yaml.JsonSchema;
 import org.drysill.yaml.Problem;
 
 /** The pipeline. */
@@ -34,6 +46,49 @@ public final class Drysill {
     return new Outcome(read.file().map(f -> home(f.survey(), library)), read.problems());
   }
 
+  /** The JSON Schema of surveys. */
+  public static String schema() {
+    return JsonSchema.of(
+        Survey.class, Library.bundled().vocabularies(), "Survey of a damp home, format 1");
+  }
+
+  /**
+   * Reads a survey, assesses it, studies what could be done and composes the report.
+   *
+   * @param file the survey file
+   * @return the report, or every problem of the file
+   */
+  public static Made report(Path file) {
+    Library library = Library.bundled();
+    SurveyResult read = SurveyReader.read(file, library.vocabularies());
+    return new Made(read.file().map(f -> compose(f, library)), read.problems());
+  }
+
+  private static Report compose(SurveyFile file, Library library) {
+    Home home = home(file.survey(), library);
+    Assessment assessment =
+        new Assessor(library)
+            .assess(home, file.previous().map(then -> home(then.survey(), library)));
+    return new ReportWriter()
+        .write(
+            file,
+            assessment,
+            OptionsStudy.study(assessment, basis(library)),
+            Provenance.of(file, version(), version()));
+  }
+
+  private static OptionsBasis basis(Library library) {
+    SurfaceTables tables = SurfaceTables.bundled();
+    return new OptionsBasis(
+        library.measures(),
+        OptionDefaults.read(),
+        library.money(),
+        library.tariffs(),
+        library.glazing(),
+        new CautionAssessor(library.cautions(), library.cautionFacts()),
+        (home, vapour) -> SurfaceAssessor.assess(home, vapour, tables));
+  }
+
   private static Home home(Survey survey, Library library) {
     OutdoorClimates.Resolved climate =
         OutdoorClimates.resolve(survey, library.climates(), Optional.empty(), Optional.empty());
@@ -55,6 +110,19 @@ public final class Drysill {
   public record Outcome(Optional<Home> home, List<Problem> problems) {
     /** Copies the list. */
     public Outcome {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * What came out of a whole run.
+   *
+   * @param report the report; empty when the survey has an error
+   * @param problems errors and warnings
+   */
+  public record Made(Optional<Report> report, List<Problem> problems) {
+    /** Copies the list. */
+    public Made {
       problems = List.copyOf(problems);
     }
   }

@@ -13,15 +13,17 @@ import picocli.CommandLine.HelpCommand;
 /** The program as a shell sees it. */
 @Command(
     name = "drysill",
-    description = "Reads the survey of a damp home.",
-    synopsisSubcommandLabel = "(check | help)",
-    subcommands = {CheckCommand.class, HelpCommand.class},
+    description = "Turns the survey of a damp home into a printed report.",
+    synopsisSubcommandLabel = "(report | check | schema | help)",
+    subcommands = {ReportCommand.class, CheckCommand.class, SchemaCommand.class, HelpCommand.class},
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
       "Examples:",
       "  drysill check home/survey.yaml",
+      "  drysill report home/survey.yaml -o home/report.pdf --json home/results.json",
+      "  drysill schema > survey.schema.json",
       "",
       "Exit status: 0 done, 1 the survey has problems, 2 wrong use, 3 the machine failed us."
     })
@@ -90,6 +92,12 @@ public final class Main {
   private record Commands(Console console) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
+      if (type == ReportCommand.class) {
+        return type.cast(new ReportCommand(console));
+      }
+      if (type == SchemaCommand.class) {
+        return type.cast(new SchemaCommand(console));
+      }
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(console));
       }

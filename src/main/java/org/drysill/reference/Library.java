@@ -3,6 +3,7 @@ package org.drysill.reference;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.drysill.reference.cautions.*;
 import org.drysill.reference.climate.ClimateCatalogue;
 import org.drysill.reference.dwelling.DwellingDefaults;
 import org.drysill.reference.glazing.GlazingCatalogue;
@@ -11,7 +12,10 @@ import org.drysill.reference.measures.MeasureCatalogue;
 import org.drysill.reference.moisture.MoistureSources;
 import org.drysill.reference.prices.MoneyDefaults;
 import org.drysill.reference.prices.PriceDefaults;
+import org.drysill.reference.readings.ReadingRules;
+import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.reference.rules.RuleCatalogue;
+import org.drysill.reference.ventilation.VentilationDefaults;
 import org.drysill.yaml.Vocabularies;
 
 /**
@@ -36,7 +40,12 @@ public record Library(
     MeasureCatalogue measures,
     DwellingDefaults dwelling,
     MoneyDefaults money,
-    List<PriceDefaults> tariffs) {
+    List<PriceDefaults> tariffs,
+    VentilationDefaults ventilation,
+    ReadingRules readings,
+    RecoveryDefaults recovery,
+    List<Caution> cautions,
+    CautionFacts cautionFacts) {
   /** Copies the list. */
   public Library {
     tariffs = List.copyOf(tariffs);
@@ -53,7 +62,12 @@ public record Library(
         MeasureCatalogue.read(),
         DwellingDefaults.bundled(),
         MoneyDefaults.read(),
-        PriceDefaults.all());
+        PriceDefaults.all(),
+        VentilationDefaults.bundled(),
+        ReadingRules.bundled(),
+        RecoveryDefaults.bundled(),
+        CautionFile.all(),
+        CautionFacts.read());
   }
 
   /** The words that a survey may use for entries of these tables. */

@@ -1,0 +1,115 @@
+package org.drysill;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Assumption;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
+import org.drysill.assess.cautions.CautionAssessor;
+import org.drysill.assess.change.ChangeAssessor;
+import org.drysill.assess.change.VisitFacts;
+import org.drysill.assess.humidity.HumidityAssessor;
+import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.humidity.RoomAir;
+import org.drysill.assess.moisture.MoistureAssessor;
+import org.drysill.assess.moisture.MoistureResult;
+import org.drysill.assess.recovery.HeatRecoveryAssessor;
+import org.drysill.assess.recovery.HeatRecoveryResult;
+import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.surfaces.IndoorVapour;
+import org.drysill.assess.surfaces.IndoorVapours;
+import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.assess.ventilation.VentilationAssessor;
+import org.drysill.assess.ventilation.VentilationResult;
+import org.drysill.reference.Library;
+import org.drysill.reference.surfaces.SurfaceTables;
+
+/** Every chapter of the assessment, one after the other. */
+final class Assessor {
+  private final Library library;
+
+  Assessor(Library library) {
+    this.library = library;
+  }
+
+  Assessment assess(Home home, Optional<Home> before) {
+    VentilationResult air =
+        VentilationAssessor.assess(home, library.rules(), library.ventilation());
+    HumidityResult humidity = HumidityAssessor.assess(home, library.readings());
+    MoistureResult moisture =
+        MoistureAssessor.assess(
+            home,
+            library.moisture(),
+            air.provided().wholeHome().value(),
+            humidity,
+            library.readings().balance());
+    IndoorVapours vapour = vapour(humidity);
+    CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
+    HeatRecoveryResult recovery = HeatRecoveryAssessor.assess(home, flows(air), library.recovery());
+    return new Assessment(
+        home,
+        air,
+        humidity,
+        moisture,
+        vapour,
+        cold,
+        recovery,
+        before.map(
+            then ->
+                ChangeAssessor.assess(
+                    facts(then), new VisitFacts(home, humidity, cold), library.readings())),
+        new CautionAssessor(library.cautions(), library.cautionFacts()).assess(home),
+        assumptions(
+            List.of(
+                home.assumptions(),
+                air.assumptions(),
+                humidity.assumptions(),
+                moisture.assumptions(),
+                cold.assumptions(),
+                recovery.assumptions())));
+  }
+
+  private VisitFacts facts(Home home) {
+    HumidityResult humidity = HumidityAssessor.assess(home, library.readings());
+    return new VisitFacts(
+        home, humidity, SurfaceAssessor.assess(home, vapour(humidity), SurfaceTables.bundled()));
+  }
+
+  /** The indoor vapour as it was read: the last reading of each room. */
+  private static IndoorVapours vapour(HumidityResult humidity) {
+    Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
+    for (RoomAir air : humidity.readings()) {
+      rooms.put(
+          air.room(),
+          new IndoorVapour(
+              air.excessPressure().value(),
+              air.outdoor().temperature().likely(),
+              air.excessPressure().basis(),
+              "the reading in this room",
+              Optional.of(air.excessPressure().id()),
+              List.of()));
+    }
+    return new IndoorVapours(rooms.values().stream().findFirst(), rooms);
+  }
+
+  private static Map<String, Figure> flows(VentilationResult air) {
+    Map<String, Figure> flows = new LinkedHashMap<>();
+    air.provided().fans().forEach(f -> flows.put(f.fan().id(), f.running()));
+    return flows;
+  }
+
+  private static List<Assumption> assumptions(List<List<Assumption>> chapters) {
+    return new ArrayList<>(
+        chapters.stream()
+            .flatMap(List::stream)
+            .collect(
+                Collectors.toMap(
+                    Assumption::id, a -> a, (first, again) -> first, LinkedHashMap::new))
+            .values());
+  }
+}
