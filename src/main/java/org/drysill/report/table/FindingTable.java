@@ -17,7 +17,7 @@ import org.drysill.report.words.Words;
 
 /** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
 public final class FindingTable {
-  private static final int BAR_MM = 34;
+  private static final int BAR_MM = 27;
 
   private FindingTable() {}
 
@@ -33,8 +33,8 @@ public final class FindingTable {
         title,
         List.of(
             Cells.words(""),
-            Cells.numbers("provided", 26),
-            Cells.numbers("asked", 14),
+            Cells.numbers("provided", 25),
+            Cells.numbers("asked", 11),
             Cells.words("range and requirement", BAR_MM),
             Cells.words("verdict", 17)),
         findings.stream().map(f -> row(desk.numbers(), f)).toList(),
