@@ -72,6 +72,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     if (!talk.quiet) {
       console.say(pdf.toString());
+      console.say(report.verdict());
     }
     return ExitStatus.DONE.code();
   }

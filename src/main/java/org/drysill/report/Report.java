@@ -5,11 +5,13 @@ public final class Report {
   private final byte[] pdf;
   private final String html;
   private final byte[] json;
+  private final String verdict;
 
-  Report(byte[] pdf, String html, byte[] json) {
+  Report(byte[] pdf, String html, byte[] json, String verdict) {
     this.pdf = pdf;
     this.html = html;
     this.json = json;
+    this.verdict = verdict;
   }
 
   /** The PDF file. */
@@ -25,5 +27,10 @@ public final class Report {
   /** The results file, UTF-8. */
   public byte[] json() {
     return json.clone();
+  }
+
+  /** The verdict in one line: the heading of the first page. */
+  public String verdict() {
+    return verdict;
   }
 }

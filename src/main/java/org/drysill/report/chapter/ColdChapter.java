@@ -157,7 +157,7 @@ final class ColdChapter implements Chapter {
             Cells.numbers("temperature factor", 26),
             Cells.numbers("needed", 16),
             Cells.words("months at risk", 30),
-            Cells.words("verdict", 17)),
+            Cells.words("verdict", 20)),
         cold.coldestFirst().stream().map(p -> row(numbers, p)).toList(),
         "");
   }

@@ -17,7 +17,7 @@ import org.drysill.report.words.Words;
 
 /** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
 public final class FindingTable {
-  private static final int BAR_MM = 27;
+  private static final int BAR_MM = 26;
 
   private FindingTable() {}
 
@@ -36,7 +36,7 @@ public final class FindingTable {
             Cells.numbers("provided", 25),
             Cells.numbers("asked", 11),
             Cells.words("range and requirement", BAR_MM),
-            Cells.words("verdict", 17)),
+            Cells.words("verdict", 20)),
         findings.stream().map(f -> row(desk.numbers(), f)).toList(),
         "");
   }

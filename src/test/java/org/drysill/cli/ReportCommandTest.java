@@ -1,0 +1,87 @@
+package org.drysill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReportCommandTest {
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  @TempDir private Path folder;
+
+  private int run(String... arguments) {
+    return Main.run(
+        new PrintWriter(out, true), new PrintWriter(err, true), Map.of(), false, arguments);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void every_example_becomes_a_report_that_opens_with_its_verdict(String example)
+      throws IOException {
+    Path pdf = folder.resolve("out.pdf");
+    Path json = folder.resolve("out.json");
+    Path html = folder.resolve("out.html");
+    int status =
+        run(
+            "report",
+            "example-surveys/" + example + "/survey.yaml",
+            "-o",
+            pdf.toString(),
+            "--json",
+            json.toString(),
+            "--html",
+            html.toString());
+    assertThat(status).as(() -> err.toString()).isZero();
+    assertThat(Files.readString(json)).contains("\"ventilation\"").contains("\"heat_recovery\"");
+    assertThat(Files.readString(html)).contains("<svg").doesNotContain("http://localhost");
+    String[] lines = out.toString().split("\\R");
+    assertThat(lines).hasSize(2);
+    assertThat(lines[0]).isEqualTo(pdf.toString());
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PDFTextStripper first = new PDFTextStripper();
+      first.setEndPage(1);
+      assertThat(squeezed(first.getText(document))).contains(squeezed(lines[1]));
+      assertThat(squeezed(new PDFTextStripper().getText(document)))
+          .contains("1of" + document.getNumberOfPages());
+    }
+  }
+
+  @Test
+  void a_survey_with_a_problem_writes_nothing() throws IOException {
+    Path survey = folder.resolve("survey.yaml");
+    Files.writeString(survey, "drysill: 1\nrooms: []\n");
+    assertThat(run("report", survey.toString())).isEqualTo(1);
+    assertThat(folder.resolve("survey.pdf")).doesNotExist();
+    assertThat(err.toString()).contains("error");
+  }
+
+  @Test
+  void a_folder_that_cannot_be_written_ends_with_3() {
+    Path pdf = folder.resolve("missing").resolve("out.pdf");
+    assertThat(run("report", "example-surveys/1930s-terrace/survey.yaml", "-o", pdf.toString()))
+        .isEqualTo(3);
+    assertThat(err.toString()).contains("cannot write");
+  }
+
+  @Test
+  void the_schema_is_printed() {
+    assertThat(run("schema")).isZero();
+    assertThat(out.toString()).contains("\"$schema\"").contains("floor_area");
+  }
+
+  private static String squeezed(String text) {
+    return text.replaceAll("[\\s\\u00a0]+", "");
+  }
+}
