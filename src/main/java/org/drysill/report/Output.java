@@ -17,7 +17,8 @@ public final class Output {
    */
   public static void write(Path target, byte[] content) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
-    Path part = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+    // Not a temporary file of the system: those are private, and a report is to be handed on.
+    Path part = folder.resolve("." + target.getFileName() + ".part");
     try {
       Files.write(part, content);
       move(part, target);

@@ -113,7 +113,7 @@ final class Lead {
 
   private static String recovered(RecoveryUnit unit) {
     Verdict verdict = unit.declaredAgainstMeasured().map(Finding::verdict).orElse(Verdict.UNKNOWN);
-    String name = "the heat recovery of the " + Words.shortened(unit.name(), 44);
+    String name = "the heat recovery of the " + Words.within(Words.shortened(unit.name(), 44));
     return switch (verdict) {
       case MEETS -> name + " reaches what is declared";
       case SHORT -> name + " is below what is declared";

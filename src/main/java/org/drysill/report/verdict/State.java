@@ -44,6 +44,7 @@ record State(
             .flatMap(f -> f.room().stream())
             .distinct()
             .map(id -> subject.home().room(id).map(r -> r.name()).orElse(id))
+            .map(Words::within)
             .toList(),
         spots.stream().findFirst().map(State::named),
         (int) spots.stream().map(ColdPlace::item).distinct().count(),
@@ -60,8 +61,8 @@ record State(
 
   /** A place with its room, where its name does not say the room already. */
   static String named(ColdPlace place) {
-    String name = Words.shortened(place.name(), NAME_LENGTH);
-    String room = Words.shortened(place.roomName(), NAME_LENGTH);
+    String name = Words.within(Words.shortened(place.name(), NAME_LENGTH));
+    String room = Words.within(Words.shortened(place.roomName(), NAME_LENGTH));
     return name.contains(room) ? name : name + " in the " + room;
   }
 }

@@ -39,7 +39,7 @@ public final class ToDo {
     return new Step(
         List.of(),
         Integer.toString(number),
-        Words.sentence(Words.shortened(thing.title(), 100)),
+        Words.sentence(Words.shortened(thing.title(), 160)),
         Words.sentence(Words.shortened(thing.because(), textLength)),
         List.of(),
         gravest(desk, thing.cautions(), warned));

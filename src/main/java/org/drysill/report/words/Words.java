@@ -115,6 +115,18 @@ public final class Words {
     return text.substring(0, text.offsetByCodePoints(0, most - 1)).strip() + "…";
   }
 
+  /**
+   * A name as it stands within a sentence: "Back bedroom" becomes "back bedroom"; "WC" and names of
+   * one letter stay as they are.
+   */
+  public static String within(String name) {
+    boolean plain =
+        name.length() > 1
+            && Character.isUpperCase(name.charAt(0))
+            && Character.isLowerCase(name.charAt(1));
+    return plain ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+  }
+
   /** The word beside the mark. */
   public static String verdict(Verdict verdict) {
     return switch (verdict) {
