@@ -1,8 +1,10 @@
 package org.drysill;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimates;
@@ -41,9 +43,8 @@ public final class Drysill {
    * @return the home with what had to be assumed, or every problem of the file
    */
   public static Outcome check(Path file) {
-    Library library = Library.bundled();
-    SurveyResult read = SurveyReader.read(file, library.vocabularies());
-    return new Outcome(read.file().map(f -> home(f.survey(), library)), read.problems());
+    Input input = read(file);
+    return new Outcome(input.visit().map(Drysill::home), input.problems());
   }
 
   /** The JSON Schema of surveys. */
@@ -59,22 +60,43 @@ public final class Drysill {
    * @return the report, or every problem of the file
    */
   public static Made report(Path file) {
-    Library library = Library.bundled();
-    SurveyResult read = SurveyReader.read(file, library.vocabularies());
-    return new Made(read.file().map(f -> compose(f, library)), read.problems());
+    Input input = read(file);
+    return new Made(input.visit().map(v -> compose(v, input.before())), input.problems());
   }
 
-  private static Report compose(SurveyFile file, Library library) {
-    Home home = home(file.survey(), library);
-    Assessment assessment =
-        new Assessor(library)
-            .assess(home, file.previous().map(then -> home(then.survey(), library)));
+  /** Reads a survey, the earlier one, and what each brings of its own. */
+  private static Input read(Path file) {
+    Library library = Library.bundled();
+    SurveyResult read = SurveyReader.read(file, library.vocabularies());
+    List<Problem> problems = new ArrayList<>(read.problems());
+    Optional<Visit> visit = read.file().map(f -> Visit.of(f, library));
+    Optional<Visit> before =
+        read.file().flatMap(SurveyFile::previous).map(f -> Visit.of(f, library));
+    Stream.of(visit, before)
+        .flatMap(Optional::stream)
+        .forEach(v -> problems.addAll(v.own().problems()));
+    boolean usable =
+        Stream.of(visit, before).flatMap(Optional::stream).allMatch(v -> v.own().isUsable());
+    return new Input(visit.filter(v -> usable), before, problems);
+  }
+
+  private record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {}
+
+  private record Visit(SurveyFile file, OwnFiles own) {
+    static Visit of(SurveyFile file, Library library) {
+      return new Visit(file, OwnFiles.read(file, library));
+    }
+  }
+
+  private static Report compose(Visit visit, Optional<Visit> before) {
+    Library library = visit.own().library();
+    Assessment assessment = new Assessor(library).assess(home(visit), before.map(Drysill::home));
     return new ReportWriter()
         .write(
-            file,
+            visit.file(),
             assessment,
             OptionsStudy.study(assessment, basis(library)),
-            Provenance.of(file, version(), version()));
+            Provenance.of(visit.file(), version(), version()));
   }
 
   private static OptionsBasis basis(Library library) {
@@ -89,9 +111,12 @@ public final class Drysill {
         (home, vapour) -> SurfaceAssessor.assess(home, vapour, tables));
   }
 
-  private static Home home(Survey survey, Library library) {
+  private static Home home(Visit visit) {
+    Survey survey = visit.file().survey();
+    Library library = visit.own().library();
     OutdoorClimates.Resolved climate =
-        OutdoorClimates.resolve(survey, library.climates(), Optional.empty(), Optional.empty());
+        OutdoorClimates.resolve(
+            survey, library.climates(), Optional.empty(), visit.own().weather());
     return HomeBuilder.build(
         survey,
         climate.climate(),

@@ -70,6 +70,25 @@ public record Library(
         CautionFacts.read());
   }
 
+  /** The same with other rule sets, such as a user's own before the bundled ones. */
+  public Library withRules(RuleCatalogue other) {
+    return new Library(
+        other,
+        climates,
+        glazing,
+        materials,
+        moisture,
+        measures,
+        dwelling,
+        money,
+        tariffs,
+        ventilation,
+        readings,
+        recovery,
+        cautions,
+        cautionFacts);
+  }
+
   /** The words that a survey may use for entries of these tables. */
   public Vocabularies vocabularies() {
     Map<String, List<String>> words = new LinkedHashMap<>();

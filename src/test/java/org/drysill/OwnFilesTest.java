@@ -1,0 +1,62 @@
+package org.drysill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.drysill.reference.DataFiles;
+import org.drysill.yaml.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OwnFilesTest {
+  @TempDir private Path folder;
+
+  private Path survey(String jurisdiction, String climate) throws IOException {
+    return Files.writeString(
+        folder.resolve("survey.yaml"),
+        """
+        drysill: 1
+        visit: {date: 2026-01-22}
+        dwelling: {jurisdiction: %s, climate: %s, floor_area: 50 m2}
+        rooms: [{id: kitchen, use: kitchen}]
+        """
+            .formatted(jurisdiction, climate));
+  }
+
+  @Test
+  void a_rule_set_of_ones_own_governs_the_report() throws IOException {
+    Files.writeString(
+        folder.resolve("mine.yaml"),
+        DataFiles.text("rules/england.yaml").replaceFirst("(?m)^id: .*$", "id: house-rules"));
+    Drysill.Made made = Drysill.report(survey("{file: mine.yaml}", "uk-midlands"));
+    assertThat(made.problems()).isEmpty();
+    String json =
+        new String(made.report().orElseThrow().json(), java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(json).contains("house-rules");
+  }
+
+  @Test
+  void a_rule_set_that_does_not_read_is_told_with_its_place() throws IOException {
+    Files.writeString(folder.resolve("mine.yaml"), "id: mine\ntitel: x\n");
+    Drysill.Outcome outcome = Drysill.check(survey("{file: mine.yaml}", "uk-midlands"));
+    assertThat(outcome.home()).isEmpty();
+    assertThat(outcome.problems())
+        .anySatisfy(
+            p -> {
+              assertThat(p.severity()).isEqualTo(Problem.Severity.ERROR);
+              assertThat(p.place().file()).isEqualTo("mine.yaml");
+              assertThat(p.place().line()).isEqualTo(2);
+            });
+  }
+
+  @Test
+  void a_weather_file_that_is_none_is_told_and_stops_the_work() throws IOException {
+    Files.writeString(folder.resolve("weather.epw"), "LOCATION,Nowhere\n1,2,3\n");
+    Drysill.Outcome outcome = Drysill.check(survey("england", "{file: weather.epw}"));
+    assertThat(outcome.home()).isEmpty();
+    assertThat(outcome.problems()).isNotEmpty();
+    assertThat(outcome.problems().get(0).place().file()).isEqualTo("weather.epw");
+  }
+}
