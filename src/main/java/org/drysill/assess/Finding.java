@@ -11,6 +11,7 @@ import org.drysill.reference.Citation;
  * @param subject what was compared, such as {@code Whole home} or {@code Kitchen extract}
  * @param room the id of the room that it is about, if it is about one
  * @param verdict the result
+ * @param direction which way what is there is held against what is asked
  * @param provided what is there
  * @param required what is asked
  * @param because the reason in one plain sentence
@@ -22,6 +23,7 @@ public record Finding(
     String subject,
     Optional<String> room,
     Verdict verdict,
+    Direction direction,
     Optional<Figure> provided,
     Optional<Figure> required,
     String because,

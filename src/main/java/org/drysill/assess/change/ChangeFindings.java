@@ -3,6 +3,7 @@ package org.drysill.assess.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
@@ -109,6 +110,7 @@ final class ChangeFindings {
         subject,
         Optional.empty(),
         verdict,
+        Direction.NONE,
         Optional.empty(),
         Optional.empty(),
         because,

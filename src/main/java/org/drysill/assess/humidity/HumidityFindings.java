@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -64,6 +65,7 @@ final class HumidityFindings {
         "Humidity of the " + air.roomName() + " against " + percent,
         Optional.of(air.room()),
         verdict,
+        Direction.BELOW,
         Optional.of(air.relativeHumidity()),
         Optional.of(limit("humidity." + air.room() + ".limit", threshold.source(), limit)),
         compared + " It is the reading of one moment.",
@@ -77,6 +79,7 @@ final class HumidityFindings {
         "Humidity of the " + room.name(),
         Optional.of(room.id()),
         Verdict.UNKNOWN,
+        Direction.NONE,
         Optional.empty(),
         Optional.empty(),
         "No humidity was read in this room.",
@@ -91,6 +94,7 @@ final class HumidityFindings {
         "Mean humidity over " + criterion.period(),
         Optional.empty(),
         Verdict.UNKNOWN,
+        Direction.BELOW,
         Optional.empty(),
         Optional.of(limit("humidity.moving_average." + criterion.id(), criterion.source(), limit)),
         "The limit of "

@@ -2,6 +2,7 @@ package org.drysill.assess.moisture;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
@@ -98,6 +99,7 @@ record BalanceFinding(Balance balance, Optional<Figure> implied, Finding finding
             "List of moisture sources against the readings",
             Optional.empty(),
             verdict,
+            Direction.AGREES,
             Optional.of(itemised),
             implied,
             because,

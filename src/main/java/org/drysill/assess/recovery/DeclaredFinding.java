@@ -2,6 +2,7 @@ package org.drysill.assess.recovery;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
@@ -25,6 +26,7 @@ final class DeclaredFinding {
         subject + ", heat recovery",
         Optional.of(room),
         verdict,
+        Direction.AT_LEAST,
         measured,
         Optional.of(declared),
         because(verdict, declared, measured),

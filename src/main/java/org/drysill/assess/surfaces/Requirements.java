@@ -3,6 +3,7 @@ package org.drysill.assess.surfaces;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
@@ -43,6 +44,7 @@ final class Requirements {
         subject,
         Optional.of(room.id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(factor.figure()),
         months.requiredFactor(),
         because(verdict, factor, months, criterion),
@@ -92,6 +94,7 @@ final class Requirements {
         subject + ", for comparison with " + printed.source().document(),
         Optional.of(room.id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(factor.figure()),
         Optional.of(printedFigure(id, printed)),
         "The document sees little risk of mould from %s up; the place has %s."

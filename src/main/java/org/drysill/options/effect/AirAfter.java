@@ -48,6 +48,7 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
         today.subject(),
         today.room(),
         verdict(),
+        today.direction(),
         Optional.of(provided()),
         today.required(),
         "With it the home would get the air shown here; today's finding stands beside it.",

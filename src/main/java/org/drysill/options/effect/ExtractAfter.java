@@ -3,6 +3,7 @@ package org.drysill.options.effect;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
@@ -36,6 +37,7 @@ record ExtractAfter(Assessment assessment, Figures figures) {
         "Extract of the " + room.name(),
         Optional.of(room.id()),
         Verdict.atLeast(flow.running(), asked),
+        Direction.AT_LEAST,
         Optional.of(figure("extract.provided", "extract with it", flow.running(), flow)),
         Optional.of(
             figure("extract.asked", "extract asked of such a fan", Range.exactly(asked), flow)),

@@ -86,7 +86,7 @@ public final class FindingTable {
 
   /** What must reach a limit is rounded down, what must stay below one is rounded up. */
   static Rounding towardsFailing(Finding finding) {
-    return Limits.mustStayBelow(finding) ? Rounding.UP : Rounding.DOWN;
+    return finding.direction().limitsFromAbove() ? Rounding.UP : Rounding.DOWN;
   }
 
   private static Cell bar(Numbers numbers, Finding finding) {

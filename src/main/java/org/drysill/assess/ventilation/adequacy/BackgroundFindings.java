@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
@@ -44,6 +45,7 @@ public final class BackgroundFindings {
         "Background ventilators",
         Optional.empty(),
         Verdict.UNKNOWN,
+        Direction.NONE,
         Optional.empty(),
         Optional.empty(),
         rules.named()

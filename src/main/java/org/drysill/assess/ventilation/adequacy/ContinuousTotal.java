@@ -2,6 +2,7 @@ package org.drysill.assess.ventilation.adequacy;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
@@ -47,6 +48,7 @@ public final class ContinuousTotal {
         "Continuous extract together",
         Optional.empty(),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(
             Asked.computed(
                 "ventilation.extract.total.provided",

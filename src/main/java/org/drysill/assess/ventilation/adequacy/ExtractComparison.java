@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Verdict;
@@ -50,6 +51,7 @@ final class ExtractComparison {
         Asked.capital(room.name()) + " extract",
         Optional.of(room.id()),
         Verdict.UNKNOWN,
+        Direction.AT_LEAST,
         way.map(w -> w.figure("", w.flow())),
         Optional.empty(),
         rules.named() + ": no rate of " + how + "extract is known for such a room; not assessed.",
@@ -64,6 +66,7 @@ final class ExtractComparison {
         Asked.capital(way.room().name()) + " extract",
         Optional.of(way.room().id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(way.figure("", flow)),
         Optional.of(asking.rate()),
         because(verdict) + named(nothing),

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
@@ -55,6 +56,7 @@ public final class FanPowerFindings {
         Asked.capital(fan.name()) + ": fan power",
         Optional.of(fan.room()),
         limit.map(row -> Asked.sure(verdict, row.confidence())).orElse(verdict),
+        Direction.AT_MOST,
         power,
         limit.map(
             row ->

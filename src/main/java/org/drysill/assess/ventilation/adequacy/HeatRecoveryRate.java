@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
@@ -39,6 +40,7 @@ final class HeatRecoveryRate {
         Asked.capital(way.room().name()) + " extract, continuous rate",
         Optional.of(way.room().id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(way.figure(".continuous", running)),
         Optional.of(asked),
         Asked.capital(way.names())

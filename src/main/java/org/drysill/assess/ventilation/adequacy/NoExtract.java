@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Verdict;
@@ -108,6 +109,7 @@ final class NoExtract {
         Asked.capital(room.name()) + " extract",
         Optional.of(room.id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(nothing.figure("", Range.exactly(0))),
         Optional.of(asking.rate()),
         because,

@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -98,6 +99,7 @@ public final class PurgeFindings {
         Asked.capital(room.name()) + " airing",
         Optional.of(room.id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(provided),
         Optional.of(required),
         because(openings, provided, required),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -74,6 +75,7 @@ public final class TransferFindings {
         Asked.capital(name),
         Optional.of(room.id()),
         Asked.sure(verdict, rule.confidence()),
+        Direction.AT_LEAST,
         provided,
         Optional.of(
             Asked.printed(

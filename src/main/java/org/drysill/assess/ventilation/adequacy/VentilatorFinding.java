@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -73,6 +74,7 @@ final class VentilatorFinding {
         Asked.capital(where) + ": background ventilators",
         room.map(RoomFacts::id),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(found.areaFigure(id + ".provided", "background ventilators of the " + where)),
         Optional.of(
             Asked.printed(
@@ -116,6 +118,7 @@ final class VentilatorFinding {
         f.subject(),
         f.room(),
         f.verdict(),
+        f.direction(),
         f.provided(),
         f.required(),
         f.because() + " " + rule.situation() + limits,
@@ -144,6 +147,7 @@ final class VentilatorFinding {
         "Number of background ventilators",
         Optional.empty(),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(
             new Figure(
                 id + ".provided",

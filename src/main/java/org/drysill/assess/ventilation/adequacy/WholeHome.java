@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
@@ -43,6 +44,7 @@ public final class WholeHome {
         "Whole home",
         Optional.empty(),
         Verdict.UNKNOWN,
+        Direction.AT_LEAST,
         Optional.of(provided),
         Optional.empty(),
         rules.named() + " asks by a fact that the survey lacks: " + missing + ".",
@@ -59,6 +61,7 @@ public final class WholeHome {
         "Whole home",
         Optional.empty(),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(provided),
         Optional.of(asked),
         because(verdict, rules, demand, asked, provided),
