@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Assumption;
+import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimates;
+import org.drysill.assess.Verdict;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
 import org.drysill.assess.surfaces.SurfaceAssessor;
@@ -19,6 +22,7 @@ import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
 import org.drysill.report.subject.Provenance;
+import org.drysill.report.working.Found;
 import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
@@ -37,14 +41,15 @@ public final class Drysill {
   }
 
   /**
-   * Reads a survey and fills its gaps.
+   * Reads a survey and assesses it.
    *
    * @param file the survey file
-   * @return the home with what had to be assumed, or every problem of the file
+   * @return the assessment with what had to be assumed and what stays open, or every problem of the
+   *     file
    */
   public static Outcome check(Path file) {
     Input input = read(file);
-    return new Outcome(input.visit().map(Drysill::home), input.problems());
+    return new Outcome(input.visit().map(visit -> assess(visit, input.before())), input.problems());
   }
 
   /** The JSON Schema of surveys. */
@@ -90,13 +95,17 @@ public final class Drysill {
 
   private static Report compose(Visit visit, Optional<Visit> before) {
     Library library = visit.own().library();
-    Assessment assessment = new Assessor(library).assess(home(visit), before.map(Drysill::home));
+    Assessment assessment = assess(visit, before);
     return new ReportWriter()
         .write(
             visit.file(),
             assessment,
             OptionsStudy.study(assessment, basis(library)),
             Provenance.of(visit.file(), version(), version()));
+  }
+
+  private static Assessment assess(Visit visit, Optional<Visit> before) {
+    return new Assessor(visit.own().library()).assess(home(visit), before.map(Drysill::home));
   }
 
   private static OptionsBasis basis(Library library) {
@@ -129,13 +138,31 @@ public final class Drysill {
   /**
    * What came out.
    *
-   * @param home the home; empty when the survey has an error
+   * @param assessment what the survey means; empty when it has an error
    * @param problems errors and warnings
    */
-  public record Outcome(Optional<Home> home, List<Problem> problems) {
+  public record Outcome(Optional<Assessment> assessment, List<Problem> problems) {
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);
+    }
+
+    /** The home; empty when the survey has an error. */
+    public Optional<Home> home() {
+      return assessment.map(Assessment::home);
+    }
+
+    /** What was taken for granted, each once. */
+    public List<Assumption> assumptions() {
+      return assessment.map(Assessment::assumptions).orElse(List.of());
+    }
+
+    /** Every finding that cannot be told from what the survey says. */
+    public List<Finding> open() {
+      return assessment.stream()
+          .flatMap(found -> Found.in(List.of(found)).findings().stream())
+          .filter(finding -> finding.verdict() == Verdict.UNKNOWN)
+          .toList();
     }
   }
 

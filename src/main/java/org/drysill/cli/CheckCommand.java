@@ -1,11 +1,14 @@
 package org.drysill.cli;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.drysill.Drysill;
 import org.drysill.assess.Assumption;
-import org.drysill.assess.Home;
+import org.drysill.assess.Finding;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -14,8 +17,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "check",
     description = {
-      "Says what is wrong with a survey, what had to be assumed, and what would replace it.",
-      "Writes nothing."
+      "Says what is wrong with a survey, what had to be assumed and what would replace it, and",
+      "which readings would settle what cannot be told yet. Writes nothing."
     },
     mixinStandardHelpOptions = true,
     footer = {"", "Example:", "  drysill check example-surveys/1930s-terrace/survey.yaml"})
@@ -34,34 +37,61 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Drysill.Outcome outcome = Drysill.check(survey);
     Surveys.print(console, outcome.problems(), !talk.quiet);
-    if (outcome.home().isEmpty()) {
+    if (outcome.assessment().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
     if (!talk.quiet) {
-      print(outcome.home().get(), outcome.problems().size());
+      print(outcome);
     }
     return ExitStatus.DONE.code();
   }
 
-  private void print(Home home, int warnings) {
-    List<Assumption> assumptions = home.assumptions();
+  private void print(Drysill.Outcome outcome) {
     console.say(
         survey
             + ": can be used; "
-            + warnings
+            + outcome.problems().size()
             + " warnings, "
-            + assumptions.size()
-            + " assumptions");
-    for (Assumption assumption : assumptions) {
-      console.say(
-          "  "
-              + console.strong(assumption.about())
-              + ": "
-              + assumption.assumed()
-              + ". "
-              + assumption.why()
-              + " "
-              + assumption.better());
-    }
+            + outcome.assumptions().size()
+            + " assumptions, "
+            + outcome.open().size()
+            + " comparisons that cannot be told yet");
+    outcome.assumptions().forEach(this::print);
+    settled(outcome.open()).forEach(this::print);
+    outcome.open().stream()
+        .filter(finding -> finding.settledBy().isEmpty())
+        .forEach(this::notAssessed);
+  }
+
+  private void print(Assumption assumption) {
+    console.say(
+        "  "
+            + console.strong(assumption.about())
+            + ": "
+            + assumption.assumed()
+            + ". "
+            + assumption.why()
+            + " "
+            + assumption.better());
+  }
+
+  /** What each reading would settle, each reading once. */
+  private static Map<String, List<Finding>> settled(List<Finding> open) {
+    return open.stream()
+        .filter(finding -> finding.settledBy().isPresent())
+        .collect(
+            Collectors.groupingBy(
+                finding -> finding.settledBy().orElseThrow(),
+                LinkedHashMap::new,
+                Collectors.toList()));
+  }
+
+  private void print(String reading, List<Finding> findings) {
+    String subjects = findings.stream().map(Finding::subject).collect(Collectors.joining("; "));
+    console.say("  " + console.strong("To settle " + subjects) + ": " + reading);
+  }
+
+  private void notAssessed(Finding finding) {
+    console.say("  " + console.strong("Not told: " + finding.subject()) + ": " + finding.because());
   }
 }

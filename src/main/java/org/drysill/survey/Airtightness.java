@@ -11,6 +11,8 @@ import org.drysill.yaml.Quantity;
  * @param n50 air changes at 50 Pa
  * @param airPermeability leakage per area of envelope at 50 Pa
  * @param basis measured or assumed
+ * @param weatherFactor weather and shielding factor of the nearest weather station, which a North
+ *     American standard tabulates
  */
 public record Airtightness(
     @Key(
@@ -33,4 +35,14 @@ public record Airtightness(
             high = 30,
             example = "8 m3/(h.m2)")
         Optional<Quantity> airPermeability,
-    @Key(about = "Measured or assumed", example = "assumed") Optional<Basis> basis) {}
+    @Key(about = "Measured or assumed", example = "assumed") Optional<Basis> basis,
+    @Key(
+            about =
+                "Weather and shielding factor of the nearest weather station, for rule sets that"
+                    + " credit leaks by it",
+            min = 0.1,
+            max = 2,
+            low = 0.3,
+            high = 0.9,
+            example = "0.5")
+        Optional<Quantity> weatherFactor) {}

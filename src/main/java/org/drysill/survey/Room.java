@@ -17,6 +17,7 @@ import org.drysill.yaml.Quantity;
  * @param storey on which storey, 0 at the entrance
  * @param setpoint usual temperature in the heating season
  * @param externalWall whether a wall of it looks outside
+ * @param added whether it was added to the home by building work
  * @param readings air of the room at a moment
  * @param logger a log of the air of the room
  * @param doors doors to other rooms
@@ -68,6 +69,8 @@ public record Room(
         Optional<Quantity> setpoint,
     @Key(about = "Whether a wall of it looks outside", example = "yes")
         Optional<YesNo> externalWall,
+    @Key(about = "Whether it was added to the home by building work", example = "no")
+        Optional<YesNo> added,
     @Key(about = "Air of the room at a moment") List<RoomReading> readings,
     @Key(about = "A log of the air of the room") Optional<Logger> logger,
     @Key(about = "Doors to other rooms") List<Door> doors,

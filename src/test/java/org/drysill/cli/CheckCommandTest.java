@@ -7,7 +7,11 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import org.drysill.Drysill;
+import org.drysill.assess.Finding;
+import org.drysill.assess.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +49,66 @@ class CheckCommandTest {
         .contains("horizon: 20 years");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1930s-terrace/survey.yaml",
+        "owners-bungalow/survey.yaml",
+        "top-floor-flat/survey.yaml"
+      })
+  void whatever_cannot_be_told_is_listed_with_the_reading_that_would_settle_it(String example) {
+    String survey = "example-surveys/" + example;
+    assertThat(run("check", survey)).isZero();
+    List<Finding> open = Drysill.check(Path.of(survey)).open();
+    assertThat(open).isNotEmpty().allMatch(f -> f.verdict() == Verdict.UNKNOWN);
+    assertThat(out.toString()).contains(open.size() + " comparisons that cannot be told yet");
+    for (Finding finding : open) {
+      String told = finding.settledBy().orElse(finding.because());
+      assertThat(out.toString().lines())
+          .as(finding.id())
+          .anyMatch(line -> line.contains(finding.subject()) && line.endsWith(": " + told));
+    }
+  }
+
+  @Test
+  void a_reading_that_settles_several_comparisons_is_told_once() throws IOException {
+    Path survey = folder.resolve("survey.yaml");
+    Files.writeString(
+        survey,
+        """
+        drysill: 1
+        visit: {date: 2026-01-22}
+        dwelling: {jurisdiction: england, floor_area: 84 m2}
+        rooms:
+          - {id: living, use: living, windows: [{id: w}]}
+          - {id: bed, use: bedroom, windows: [{id: v}]}
+        """);
+    assertThat(run("check", survey.toString())).isZero();
+    assertThat(out.toString().lines())
+        .filteredOn(line -> line.contains("Leave a logger"))
+        .singleElement()
+        .asString()
+        .startsWith("  To settle ")
+        .contains("; ");
+  }
+
+  @Test
+  void what_no_reading_can_settle_is_told_with_its_reason() throws IOException {
+    Path survey = folder.resolve("survey.yaml");
+    Files.writeString(
+        survey,
+        """
+        drysill: 1
+        visit: {date: 2026-01-22}
+        dwelling: {jurisdiction: norway, floor_area: 84 m2}
+        rooms: [{id: kitchen, use: kitchen, windows: [{id: w}]}]
+        """);
+    assertThat(run("check", survey.toString())).isZero();
+    assertThat(out.toString().lines())
+        .anyMatch(line -> line.startsWith("  Not told: Background ventilators: "))
+        .anyMatch(line -> line.startsWith("  To settle "));
+  }
+
   @Test
   void a_wrong_survey_is_told_with_its_place_and_ends_with_1() throws IOException {
     Path survey = folder.resolve("survey.yaml");
@@ -57,6 +121,8 @@ class CheckCommandTest {
         rooms: [{id: kitchen, use: kitchen}]
         """);
     assertThat(run("check", survey.toString())).isEqualTo(1);
+    assertThat(Drysill.check(survey).open()).isEmpty();
+    assertThat(Drysill.check(survey).assumptions()).isEmpty();
     assertThat(err.toString())
         .contains("survey.yaml:3:")
         .contains("floor_area")

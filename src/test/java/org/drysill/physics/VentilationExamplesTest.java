@@ -3,11 +3,10 @@ package org.drysill.physics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.drysill.physics.energy.FanEnergy;
 import org.drysill.physics.energy.VentilationHeat;
@@ -18,10 +17,12 @@ import org.drysill.physics.flow.LblBasicModel;
 import org.drysill.physics.flow.LeakageDivisor;
 import org.drysill.physics.flow.LeakagePowerLaw;
 import org.drysill.physics.flow.LowPressureTest;
+import org.drysill.physics.flow.NormalizedLeakage;
 import org.drysill.physics.flow.Orifice;
 import org.drysill.physics.flow.RoundDuct;
 import org.drysill.physics.flow.WindowAiring;
 import org.drysill.physics.recovery.RecoveryRatio;
+import org.drysill.reference.WorkedExample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,44 +33,16 @@ import org.junit.jupiter.params.provider.MethodSource;
  * the formula: ASHRAE Handbook Fundamentals basic and enhanced model, Sherman 1987, EN ISO 13789
  * Table C.4, the Finnish energy decree section 17 (seen), all others from memory.
  */
-class VentilationExamplesTest {
-  private static final Map<String, Function<Example, Map<String, Double>>> WORKED = worked();
+public class VentilationExamplesTest {
+  private static final Map<String, Function<WorkedExample, Map<String, Double>>> WORKED = worked();
 
-  /** A row: what goes in, what should come out and how near. */
-  record Example(
-      String id,
-      String name,
-      Map<String, String> inputs,
-      Map<String, String> expected,
-      String label,
-      String tolerance) {
-    double in(String key) {
-      return Double.parseDouble(inputs.get(key));
-    }
-
-    /** The row's own tolerance, or half of the last digit that is printed where that is more. */
-    double allowance(String printed) {
-      double given = tolerance.equals("exact") ? 0 : Double.parseDouble(tolerance.split(" ", 2)[0]);
-      double rounding = Math.pow(10, -new BigDecimal(printed).scale()) / 2;
-      return Math.max(given, rounding) + 1e-9;
-    }
-
-    @Override
-    public String toString() {
-      return id + " " + name + " " + inputs + " = " + expected + " (" + label + ")";
-    }
-  }
-
-  static List<Example> examples() {
-    return CheckRow.read("/reference/ventilation_examples.csv").stream()
-        .map(VentilationExamplesTest::example)
-        .filter(e -> WORKED.containsKey(e.id()))
-        .toList();
+  static List<WorkedExample> examples() {
+    return WorkedExample.all().stream().filter(e -> WORKED.containsKey(e.id())).toList();
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("examples")
-  void a_worked_example_holds(Example example) {
+  void a_worked_example_holds(WorkedExample example) {
     Map<String, Double> found = WORKED.get(example.id()).apply(example);
     assertThat(found).containsOnlyKeys(example.expected().keySet());
     found.forEach(
@@ -83,27 +56,33 @@ class VentilationExamplesTest {
 
   @Test
   void every_example_that_is_worked_here_stands_in_the_table() {
-    assertThat(examples()).hasSameSizeAs(WORKED.keySet()).hasSize(15);
+    assertThat(examples()).hasSameSizeAs(WORKED.keySet()).hasSize(16);
   }
 
   @Test
   void the_table_holds_all_its_45_rows() {
-    assertThat(CheckRow.read("/reference/ventilation_examples.csv"))
+    assertThat(WorkedExample.all())
         .hasSize(45)
-        .extracting(r -> r.getField("id"))
+        .extracting(WorkedExample::id)
         .startsWith("E01")
         .endsWith("E45")
         .doesNotHaveDuplicates();
   }
 
-  private static Map<String, Function<Example, Map<String, Double>>> worked() {
-    Map<String, Function<Example, Map<String, Double>>> all = new LinkedHashMap<>();
+  /** The rows that are worked here. */
+  public static Set<String> ids() {
+    return WORKED.keySet();
+  }
+
+  private static Map<String, Function<WorkedExample, Map<String, Double>>> worked() {
+    Map<String, Function<WorkedExample, Map<String, Double>>> all = new LinkedHashMap<>();
     all.put(
         "E14",
         e ->
             Map.of(
                 "ach", Airflow.litresPerSecond(e.in("l_s")).airChangePerHour(e.in("volume_m3"))));
     all.put("E15", VentilationExamplesTest::trickle);
+    all.put("E20", VentilationExamplesTest::normalizedLeakage);
     all.put("E30", VentilationExamplesTest::divisors);
     all.put(
         "E31",
@@ -138,7 +117,7 @@ class VentilationExamplesTest {
     return all;
   }
 
-  private static Map<String, Double> trickle(Example e) {
+  private static Map<String, Double> trickle(WorkedExample e) {
     Orifice orifice = new Orifice(e.in("cd"), e.in("ea_mm2") * 1e-6);
     double rho = e.in("rho");
     return Map.of(
@@ -148,7 +127,19 @@ class VentilationExamplesTest {
         "l_s_1Pa_cd062", new Orifice(0.62, orifice.areaM2()).flowM3S(1, rho) * 1000);
   }
 
-  private static Map<String, Double> divisors(Example e) {
+  /** Full form in US units; ELA [in²] is 0.055 × Q50 [cfm], (H/Hr)^0.4 is the factor by storeys. */
+  private static Map<String, Double> normalizedLeakage(WorkedExample e) {
+    double ft2 = 0.3048 * 0.3048;
+    double in2 = ft2 / 144;
+    double cfm = Airflow.cubicFeetPerMinute(1).m3PerSecond();
+    double area = 0.055 * e.in("Q50_cfm") * in2;
+    double floor = e.in("floor_ft2") * ft2;
+    double leakage = NormalizedLeakage.of(area, floor, e.in("storeys"));
+    double flow = NormalizedLeakage.flowM3S(leakage, e.in("wsf"), floor, 7.3 * ft2 / cfm);
+    return Map.of("ELA_in2", area / in2, "Qinf_cfm", flow / cfm);
+  }
+
+  private static Map<String, Double> divisors(WorkedExample e) {
     double sherman = LeakageDivisor.sherman(e.in("C"), 0.8, 1, 1);
     return Map.of(
         "div20", LeakageDivisor.airChangePerHour(e.in("n50"), LeakageDivisor.KRONVALL_PERSILY),
@@ -156,7 +147,7 @@ class VentilationExamplesTest {
         "n_inf", LeakageDivisor.airChangePerHour(e.in("n50"), sherman));
   }
 
-  private static Map<String, Double> enhanced(Example e) {
+  private static Map<String, Double> enhanced(WorkedExample e) {
     Aim2 model = new Aim2(0.078, 0.17, 0.7, 0.59);
     LeakagePowerLaw leakage = new LeakagePowerLaw(e.in("c"), e.in("n"));
     return Map.of(
@@ -165,7 +156,7 @@ class VentilationExamplesTest {
         "Q_l_s", model.flowM3S(leakage, e.in("dT"), e.in("Umet")) * 1000);
   }
 
-  private static Map<String, Double> singleSided(Example e) {
+  private static Map<String, Double> singleSided(WorkedExample e) {
     double mean = e.in("Tmean") - Temperature.ZERO_CELSIUS_K;
     double half = e.in("dT") / 2;
     double wind = Bs5925.singleSidedWindM3S(e.in("A"), e.in("U"));
@@ -177,7 +168,7 @@ class VentilationExamplesTest {
         "stack_ach", Airflow.m3PerSecond(stack).airChangePerHour(e.in("V")));
   }
 
-  private static Map<String, Double> airing(Example e) {
+  private static Map<String, Double> airing(WorkedExample e) {
     return Map.of(
         "en16798_7_m3_h",
         WindowAiring.en16798M3S(e.in("A"), e.in("h"), e.in("dT"), e.in("u")) * 3600,
@@ -185,7 +176,7 @@ class VentilationExamplesTest {
         WindowAiring.en15242M3S(e.in("A"), e.in("h"), e.in("dT"), e.in("u")) * 3600);
   }
 
-  private static Map<String, Double> duct(Example e) {
+  private static Map<String, Double> duct(WorkedExample e) {
     double flow = e.in("q_l_s") / 1000;
     RoundDuct smooth = new RoundDuct(e.in("D_mm") / 1000, 0.03e-3);
     RoundDuct flexible = new RoundDuct(smooth.diameterM(), 3e-3);
@@ -198,7 +189,7 @@ class VentilationExamplesTest {
         "Pa_m_flex3mm", flexible.frictionPaPerM(flow, air));
   }
 
-  private static Map<String, Double> alternating(Example e) {
+  private static Map<String, Double> alternating(WorkedExample e) {
     String[] phases = e.inputs().get("phase_s").split(",", 2);
     double supply = Double.parseDouble(phases[0]);
     double share = supply / (supply + Double.parseDouble(phases[1]));
@@ -207,7 +198,7 @@ class VentilationExamplesTest {
         "pair_antiphase_supply_m3_h", e.in("flow_m3_h") * (share + (1 - share)));
   }
 
-  private static Map<String, Double> fanPower(Example e) {
+  private static Map<String, Double> fanPower(WorkedExample e) {
     double flow = e.in("flow_l_s") / 1000;
     double power = FanEnergy.powerW(e.in("sfp") * 1000, flow);
     return Map.of(
@@ -221,7 +212,7 @@ class VentilationExamplesTest {
         FanEnergy.powerW(0.45 * 3600, flow));
   }
 
-  private static Map<String, Double> recovery(Example e) {
+  private static Map<String, Double> recovery(WorkedExample e) {
     double supply = RecoveryRatio.supply(e.in("extract"), e.in("outdoor"), e.in("supply"));
     double loss =
         VentilationHeat.lossCoefficientWK(Airflow.m3PerHour(50).m3PerSecond(), 0.335 * 3600);
@@ -236,7 +227,7 @@ class VentilationExamplesTest {
         loss * supply * (e.in("extract") - e.in("outdoor")));
   }
 
-  private static Map<String, Double> unbalanced(Example e) {
+  private static Map<String, Double> unbalanced(WorkedExample e) {
     Iso13789Infiltration model = new Iso13789Infiltration(e.in("e"), e.in("f"));
     double leakage = Airflow.ofAirChange(e.in("n50"), e.in("V")).m3PerSecond();
     double extract = Airflow.m3PerHour(e.in("unbalance_m3_h")).m3PerSecond();
@@ -249,15 +240,5 @@ class VentilationExamplesTest {
 
   private static String number(String text) {
     return text.equals("True") ? "1" : text;
-  }
-
-  private static Example example(NamedCsvRecord row) {
-    return new Example(
-        row.getField("id"),
-        row.getField("case"),
-        CheckRow.pairs(row.getField("inputs"), ";", ":"),
-        CheckRow.pairs(row.getField("expected"), ";", ":"),
-        row.getField("label"),
-        row.getField("tolerance"));
   }
 }

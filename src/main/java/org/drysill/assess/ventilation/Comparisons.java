@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -143,20 +144,36 @@ final class Comparisons {
         () ->
             new Working(
                 "q = " + RateFormula.of(term),
-                List.of(
-                    Input.of("A", home.floorArea()),
-                    Input.of("V", home.volume()),
-                    Input.of(
-                        "N_bedrooms",
-                        "number of bedrooms",
-                        Range.exactly(home.bedrooms()),
-                        Unit.COUNT,
-                        Basis.DECLARED),
-                    Input.of("N_persons", home.occupants())),
+                inputs(RateFormula.of(term)),
                 demand.sources(),
                 demand.notes().isEmpty()
                     ? Optional.empty()
                     : Optional.of(String.join(" ", demand.notes()))));
+  }
+
+  /** The facts whose symbols stand in a formula. */
+  private List<Input> inputs(String formula) {
+    return Stream.of(
+            Stream.of(
+                Input.of("A", home.floorArea()),
+                Input.of("V", home.volume()),
+                Input.of("n50", home.n50()),
+                count("N_bedrooms", "number of bedrooms", home.bedrooms()),
+                count("N_storeys", "number of storeys", home.storeys()),
+                Input.of("N_persons", home.occupants())),
+            facts.mainRooms().stream().map(n -> count("N_main rooms", "number of main rooms", n)),
+            facts.weatherFactor().stream()
+                .map(
+                    w ->
+                        Input.of(
+                            "w", "weather and shielding factor", w, Unit.RATIO, Basis.DECLARED)))
+        .flatMap(inputs -> inputs)
+        .filter(input -> Pattern.compile("\\b" + input.symbol() + "\\b").matcher(formula).find())
+        .toList();
+  }
+
+  private static Input count(String symbol, String name, int number) {
+    return Input.of(symbol, name, Range.exactly(number), Unit.COUNT, Basis.DECLARED);
   }
 
   private Figure airChange(String id, Figure flow) {

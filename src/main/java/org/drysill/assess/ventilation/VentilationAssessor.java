@@ -11,6 +11,7 @@ import org.drysill.assess.ventilation.adequacy.ContinuousTotal;
 import org.drysill.assess.ventilation.adequacy.ExtractFindings;
 import org.drysill.assess.ventilation.adequacy.FanPowerFindings;
 import org.drysill.assess.ventilation.adequacy.PurgeFindings;
+import org.drysill.assess.ventilation.adequacy.SupplyFindings;
 import org.drysill.assess.ventilation.adequacy.TransferFindings;
 import org.drysill.assess.ventilation.adequacy.WholeHome;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
@@ -51,6 +52,7 @@ public final class VentilationAssessor {
         air,
         WholeHome.of(governing, demand, required, air),
         extract(governing, home, air, demand, required),
+        SupplyFindings.of(governing, home, air, required),
         BackgroundFindings.of(governing, home, air),
         PurgeFindings.ofHabitableRooms(governing, home),
         TransferFindings.of(governing, home, defaults),

@@ -20,6 +20,7 @@ import org.drysill.reference.rules.RuleSet;
  * @param provided what the home gets
  * @param wholeHome provided against required
  * @param extract each wet room's extract against its published rate
+ * @param supply supply to each added room with a heat-recovery unit of its own
  * @param background background ventilators by room, by number and in total
  * @param purge opening windows of each habitable room
  * @param transfer the gap under each internal door
@@ -34,6 +35,7 @@ public record VentilationResult(
     ProvidedAir provided,
     Finding wholeHome,
     List<Finding> extract,
+    List<Finding> supply,
     List<Finding> background,
     List<PurgeOpening> purge,
     List<Finding> transfer,
@@ -44,6 +46,7 @@ public record VentilationResult(
     comparisons = List.copyOf(comparisons);
     quoted = List.copyOf(quoted);
     extract = List.copyOf(extract);
+    supply = List.copyOf(supply);
     background = List.copyOf(background);
     purge = List.copyOf(purge);
     transfer = List.copyOf(transfer);
@@ -56,6 +59,7 @@ public record VentilationResult(
     return Stream.of(
             List.of(wholeHome),
             extract,
+            supply,
             background,
             purge.stream().map(PurgeOpening::finding).toList(),
             transfer,

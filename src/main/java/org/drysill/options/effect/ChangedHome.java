@@ -120,6 +120,7 @@ final class ChangedHome {
             r.storey(),
             r.setpoint(),
             r.externalWall(),
+            r.added(),
             r.readings(),
             r.logger(),
             r.doors(),

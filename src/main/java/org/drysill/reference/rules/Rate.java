@@ -26,8 +26,14 @@ public sealed interface Rate {
     /** The sum of several terms. */
     T sumOf(SumOf rate);
 
+    /** The first of several terms less the others. */
+    T differenceOf(DifferenceOf rate);
+
     /** By the number of bedrooms. */
     T byBedrooms(ByBedrooms rate);
+
+    /** By floor area and number of bedrooms. */
+    T byFloorAndBedrooms(ByFloorAndBedrooms rate);
 
     /** By the number of main rooms. */
     T byMainRooms(ByMainRooms rate);
@@ -46,6 +52,9 @@ public sealed interface Rate {
 
     /** Air changes of the whole home. */
     T airChange(AirChange rate);
+
+    /** What leaks are credited with. */
+    T leakageCredit(LeakageCredit rate);
 
     /** The same for every home. */
     T fixed(Fixed rate);
@@ -76,6 +85,18 @@ public sealed interface Rate {
   }
 
   /**
+   * The first of several terms less the others, and at least nothing.
+   *
+   * @param terms the terms
+   */
+  record DifferenceOf(List<Term> terms) implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.differenceOf(this);
+    }
+  }
+
+  /**
    * By the number of bedrooms.
    *
    * @param steps the rates of the table
@@ -99,6 +120,24 @@ public sealed interface Rate {
     /** Refuses steps out of order. */
     public ByBedrooms {
       steps = RateStep.ascending(steps);
+    }
+  }
+
+  /**
+   * By floor area and number of bedrooms.
+   *
+   * @param rows the rows of the table, each for homes larger than its floor area
+   */
+  record ByFloorAndBedrooms(
+      @Key(about = "The rows of the table", required = true) List<FloorStep> rows) implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.byFloorAndBedrooms(this);
+    }
+
+    /** Refuses rows out of order. */
+    public ByFloorAndBedrooms {
+      rows = FloorStep.ascending(rows);
     }
   }
 
@@ -268,6 +307,39 @@ public sealed interface Rate {
     public <T> T on(Cases<T> cases) {
       return cases.airChange(this);
     }
+  }
+
+  /**
+   * What leaks are credited with: share × w × s × Q50, w the weather and shielding factor of the
+   * place, Q50 the flow through leaks at 50 Pa.
+   *
+   * @param share share of the flow at 50 Pa
+   * @param heights the factor s by storeys; past the table the last holds
+   */
+  record LeakageCredit(
+      @Key(about = "Share of the flow at 50 Pa", min = 0, example = "0.052") double share,
+      @Key(about = "Factors by storeys; past the table the last holds", required = true)
+          List<HeightFactor> heights)
+      implements Rate {
+    @Override
+    public <T> T on(Cases<T> cases) {
+      return cases.leakageCredit(this);
+    }
+
+    /** Copies the list. */
+    public LeakageCredit {
+      heights = List.copyOf(heights);
+    }
+
+    /**
+     * A factor by height.
+     *
+     * @param storeys number of storeys
+     * @param factor the factor
+     */
+    public record HeightFactor(
+        @Key(about = "Number of storeys", min = 1, example = "2") int storeys,
+        @Key(about = "The factor", min = 0, example = "1.32") double factor) {}
   }
 
   /**

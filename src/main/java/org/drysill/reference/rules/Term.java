@@ -1,8 +1,8 @@
 package org.drysill.reference.rules;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.reference.Citation;
 import org.drysill.yaml.Key;
 
@@ -15,13 +15,16 @@ import org.drysill.yaml.Key;
  * @param when when it holds; always where absent
  * @param greatestOf the greatest of these
  * @param sumOf the sum of these
+ * @param differenceOf the first of these less the others
  * @param byBedrooms by the number of bedrooms
+ * @param byFloorAndBedrooms by floor area and number of bedrooms
  * @param byMainRooms by the number of main rooms: all but kitchen, wet rooms and halls
  * @param perPerson by person
  * @param perFloorArea by floor area
  * @param floorPolynomial by a polynomial of the floor area
  * @param perRoom summed over rooms of some kinds
  * @param airChange air changes of the whole home
+ * @param leakageCredit what leaks are credited with
  * @param fixed the same for every home
  * @param factor what the result is multiplied by
  * @param source where it is printed
@@ -35,7 +38,10 @@ public record Term(
         Optional<Condition> when,
     @Key(about = "The greatest of these") List<Term> greatestOf,
     @Key(about = "The sum of these") List<Term> sumOf,
+    @Key(about = "The first of these less the others") List<Term> differenceOf,
     @Key(about = "By the number of bedrooms") Optional<Rate.ByBedrooms> byBedrooms,
+    @Key(about = "By floor area and number of bedrooms")
+        Optional<Rate.ByFloorAndBedrooms> byFloorAndBedrooms,
     @Key(about = "By the number of main rooms: all but kitchen, wet rooms and halls")
         Optional<Rate.ByMainRooms> byMainRooms,
     @Key(about = "By person") Optional<Rate.PerPerson> perPerson,
@@ -44,6 +50,7 @@ public record Term(
         Optional<Rate.FloorPolynomial> floorPolynomial,
     @Key(about = "Summed over rooms of some kinds") Optional<Rate.PerRoom> perRoom,
     @Key(about = "Air changes of the whole home") Optional<Rate.AirChange> airChange,
+    @Key(about = "What leaks are credited with") Optional<Rate.LeakageCredit> leakageCredit,
     @Key(about = "The same for every home") Optional<Rate.Fixed> fixed,
     @Key(about = "What the result is multiplied by", min = 0, example = "0.7")
         Optional<Double> factor,
@@ -54,61 +61,66 @@ public record Term(
   public Term {
     greatestOf = List.copyOf(greatestOf);
     sumOf = List.copyOf(sumOf);
-    List<Rate> ways =
-        ways(
-            greatestOf,
-            sumOf,
-            List.of(
-                byBedrooms,
-                byMainRooms,
-                perPerson,
-                perFloorArea,
-                floorPolynomial,
-                perRoom,
-                airChange,
-                fixed));
-    if (ways.size() != 1) {
+    differenceOf = List.copyOf(differenceOf);
+    long ways =
+        Stream.of(greatestOf, sumOf, differenceOf).filter(terms -> !terms.isEmpty()).count()
+            + Stream.of(
+                    byBedrooms,
+                    byFloorAndBedrooms,
+                    byMainRooms,
+                    perPerson,
+                    perFloorArea,
+                    floorPolynomial,
+                    perRoom,
+                    airChange,
+                    leakageCredit,
+                    fixed)
+                .filter(Optional::isPresent)
+                .count();
+    if (ways != 1) {
       throw new IllegalArgumentException(
-          "exactly one way to compute the term, such as per_floor_area, but there are "
-              + ways.size());
+          "exactly one way to compute the term, such as per_floor_area, but there are " + ways);
     }
-    if (source.isEmpty() && greatestOf.isEmpty() && sumOf.isEmpty()) {
+    if (differenceOf.size() == 1 || differenceOf.stream().anyMatch(t -> t.when().isPresent())) {
+      throw new IllegalArgumentException(
+          "in difference_of at least two terms, none of which has a when");
+    }
+    boolean combines = !greatestOf.isEmpty() || !sumOf.isEmpty() || !differenceOf.isEmpty();
+    if (source.isEmpty() && !combines) {
       throw new IllegalArgumentException("a source: the document and clause that print the value");
     }
   }
 
   /** The one way in which it is computed. */
   public Rate rate() {
-    return ways(
-            greatestOf,
-            sumOf,
-            List.of(
-                byBedrooms,
-                byMainRooms,
-                perPerson,
-                perFloorArea,
-                floorPolynomial,
-                perRoom,
-                airChange,
-                fixed))
-        .get(0);
+    if (!greatestOf.isEmpty()) {
+      return new Rate.GreatestOf(greatestOf);
+    }
+    if (!sumOf.isEmpty()) {
+      return new Rate.SumOf(sumOf);
+    }
+    return differenceOf.isEmpty() ? single() : new Rate.DifferenceOf(differenceOf);
+  }
+
+  private Rate single() {
+    return Stream.<Optional<? extends Rate>>of(
+            byBedrooms,
+            byFloorAndBedrooms,
+            byMainRooms,
+            perPerson,
+            perFloorArea,
+            floorPolynomial,
+            perRoom,
+            airChange,
+            leakageCredit,
+            fixed)
+        .<Rate>flatMap(Optional::stream)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The terms that it combines; none where it is computed by itself. */
   public List<Term> parts() {
-    return greatestOf.isEmpty() ? sumOf : greatestOf;
-  }
-
-  private static List<Rate> ways(
-      List<Term> greatestOf, List<Term> sumOf, List<Optional<? extends Rate>> single) {
-    List<Rate> ways = new ArrayList<>();
-    if (!greatestOf.isEmpty()) {
-      ways.add(new Rate.GreatestOf(greatestOf));
-    }
-    if (!sumOf.isEmpty()) {
-      ways.add(new Rate.SumOf(sumOf));
-    }
-    single.forEach(way -> way.ifPresent(ways::add));
-    return ways;
+    return Stream.of(greatestOf, sumOf, differenceOf).flatMap(List::stream).toList();
   }
 }

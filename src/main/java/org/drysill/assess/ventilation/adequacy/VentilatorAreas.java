@@ -31,14 +31,6 @@ final class VentilatorAreas {
     return RuleFacts.group(room.room().use()).flatMap(this::of);
   }
 
-  /** All rooms together [m²]. */
-  double totalM2(List<RoomGroup> rooms) {
-    return rooms.stream()
-        .flatMap(room -> of(room).stream())
-        .mapToDouble(row -> row.area().value())
-        .sum();
-  }
-
   /** True where a kind of room is among kinds, one of which may contain it. */
   static boolean isAmong(List<RoomGroup> kinds, RoomGroup group) {
     boolean staysIn =

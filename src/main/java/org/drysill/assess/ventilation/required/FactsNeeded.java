@@ -16,6 +16,25 @@ record FactsNeeded(RuleFacts facts) implements Rate.Cases<List<String>> {
   }
 
   @Override
+  public List<String> differenceOf(Rate.DifferenceOf rate) {
+    return List.of();
+  }
+
+  @Override
+  public List<String> byFloorAndBedrooms(Rate.ByFloorAndBedrooms rate) {
+    return List.of();
+  }
+
+  @Override
+  public List<String> leakageCredit(Rate.LeakageCredit rate) {
+    return facts.weatherFactor().isPresent()
+        ? List.of()
+        : List.of(
+            "the weather and shielding factor of the place: give airtightness.weather_factor, as"
+                + " the standard tabulates it for North American stations");
+  }
+
+  @Override
   public List<String> byBedrooms(Rate.ByBedrooms rate) {
     return List.of();
   }

@@ -30,9 +30,21 @@ public final class RateFormula implements Rate.Cases<String> {
   }
 
   @Override
+  public String differenceOf(Rate.DifferenceOf rate) {
+    return "max(0; " + all(rate.terms(), "", " − ");
+  }
+
+  @Override
   public String byBedrooms(Rate.ByBedrooms rate) {
     String more = rate.perFurther().map(q -> ", " + q.written() + " each further").orElse("");
     return "table(N_bedrooms: " + steps(rate.steps()) + more + ")";
+  }
+
+  @Override
+  public String byFloorAndBedrooms(Rate.ByFloorAndBedrooms rate) {
+    return rate.rows().stream()
+        .map(row -> "A > " + row.above().written() + ": " + steps(row.steps()))
+        .collect(Collectors.joining("; ", "table(A; N_bedrooms: ", ")"));
   }
 
   @Override
@@ -78,6 +90,15 @@ public final class RateFormula implements Rate.Cases<String> {
   @Override
   public String airChange(Rate.AirChange rate) {
     return rate.perHour().written() + " × V";
+  }
+
+  @Override
+  public String leakageCredit(Rate.LeakageCredit rate) {
+    String heights =
+        rate.heights().stream()
+            .map(row -> row.storeys() + " → " + row.factor())
+            .collect(Collectors.joining(", "));
+    return rate.share() + " × w × s(N_storeys: " + heights + ") × n50 × V";
   }
 
   @Override

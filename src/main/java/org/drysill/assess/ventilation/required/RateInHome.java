@@ -5,6 +5,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
+import org.drysill.reference.rules.FloorStep;
 import org.drysill.reference.rules.Rate;
 import org.drysill.reference.rules.RateStep;
 
@@ -27,6 +28,13 @@ record RateInHome(RuleFacts facts, List<Demand> parts) implements Rate.Cases<Ran
     return rates().reduce(NOTHING, Range::plus);
   }
 
+  @Override
+  public Range differenceOf(Rate.DifferenceOf rate) {
+    List<Range> all = rates().toList();
+    Range less = all.stream().skip(1).reduce(NOTHING, Range::plus);
+    return greater(all.get(0).minus(less), NOTHING);
+  }
+
   /** Below the table its first rate holds; past it each further bedroom adds what is printed. */
   @Override
   public Range byBedrooms(Rate.ByBedrooms rate) {
@@ -34,6 +42,23 @@ record RateInHome(RuleFacts facts, List<Demand> parts) implements Rate.Cases<Ran
     int further = Math.max(0, facts.bedrooms() - last.count());
     double more = rate.perFurther().map(q -> q.value() * further).orElse(0.0);
     return Range.exactly(step(rate.steps(), facts.bedrooms()) + more);
+  }
+
+  @Override
+  public Range byFloorAndBedrooms(Rate.ByFloorAndBedrooms rate) {
+    Range area = facts.floorAreaM2();
+    return new Range(
+        inTable(rate.rows(), area.low()),
+        inTable(rate.rows(), area.likely()),
+        inTable(rate.rows(), area.high()));
+  }
+
+  private double inTable(List<FloorStep> rows, double areaM2) {
+    FloorStep row = rows.get(0);
+    for (FloorStep next : rows) {
+      row = areaM2 > next.above().value() ? next : row;
+    }
+    return step(row.steps(), facts.bedrooms());
   }
 
   @Override
@@ -85,6 +110,18 @@ record RateInHome(RuleFacts facts, List<Demand> parts) implements Rate.Cases<Ran
   @Override
   public Range airChange(Rate.AirChange rate) {
     return facts.volumeM3().times(Airflow.ofAirChange(rate.perHour().value(), 1).m3PerSecond());
+  }
+
+  @Override
+  public Range leakageCredit(Rate.LeakageCredit rate) {
+    Rate.LeakageCredit.HeightFactor height = rate.heights().get(0);
+    for (Rate.LeakageCredit.HeightFactor next : rate.heights()) {
+      height = next.storeys() <= facts.storeys() ? next : height;
+    }
+    return facts
+        .leakageAt50PaM3S()
+        .times(facts.weatherFactor().orElseThrow())
+        .times(rate.share() * height.factor());
   }
 
   @Override

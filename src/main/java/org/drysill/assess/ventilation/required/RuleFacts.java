@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.rules.RoomGroup;
+import org.drysill.survey.Airtightness;
 import org.drysill.survey.DwellingType;
 import org.drysill.survey.RoomUse;
+import org.drysill.yaml.Quantity;
 
 /**
  * The facts of a home that rule sets count by.
@@ -17,6 +20,8 @@ import org.drysill.survey.RoomUse;
  * @param storeys number of storeys
  * @param bedrooms number of bedrooms
  * @param occupants number of people who live there
+ * @param leakageAt50PaM3S flow through leaks at 50 Pa [m³/s]
+ * @param weatherFactor weather and shielding factor of the place, where the survey gives it
  * @param oneHabitableRoom true where the home is known to have a single habitable room
  * @param mainRooms number of main rooms; empty where the survey does not list every room
  * @param rooms every room, where the survey lists every room
@@ -27,6 +32,8 @@ public record RuleFacts(
     int storeys,
     int bedrooms,
     Range occupants,
+    Range leakageAt50PaM3S,
+    Optional<Range> weatherFactor,
     boolean oneHabitableRoom,
     Optional<Integer> mainRooms,
     Optional<List<Room>> rooms) {
@@ -61,6 +68,15 @@ public record RuleFacts(
         home.storeys(),
         home.bedrooms(),
         home.occupants().value(),
+        home.n50()
+            .value()
+            .times(home.volume().value())
+            .times(Airflow.ofAirChange(1, 1).m3PerSecond()),
+        home.survey()
+            .dwelling()
+            .airtightness()
+            .flatMap(Airtightness::weatherFactor)
+            .map(Quantity::range),
         isStudio(home) || (all && habitable == 1),
         all ? Optional.of(habitable) : Optional.empty(),
         all ? Optional.of(rooms) : Optional.empty());
