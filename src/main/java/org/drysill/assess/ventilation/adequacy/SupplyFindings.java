@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.adequacy;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -93,6 +94,7 @@ public final class SupplyFindings {
         Asked.capital(room.name()) + " supply",
         Optional.of(room.id()),
         verdict,
+        Direction.AT_LEAST,
         Optional.of(
             Asked.computed(
                 id + ".provided",
