@@ -15,13 +15,11 @@ import org.drysill.assess.change.ChangeAssessor;
 import org.drysill.assess.change.VisitFacts;
 import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
-import org.drysill.assess.humidity.RoomAir;
 import org.drysill.assess.moisture.MoistureAssessor;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryAssessor;
 import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
-import org.drysill.assess.surfaces.IndoorVapour;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.assess.ventilation.VentilationAssessor;
@@ -48,9 +46,11 @@ final class Assessor {
             air.provided().wholeHome().value(),
             humidity,
             library.readings().balance());
-    IndoorVapours vapour = vapour(humidity);
+    IndoorVapours vapour = IndoorVapours.of(humidity);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
-    HeatRecoveryResult recovery = HeatRecoveryAssessor.assess(home, flows(air), library.recovery());
+    HeatRecoveryResult recovery =
+        HeatRecoveryAssessor.assess(
+            home, flows(air), library.recovery(), library.readings().accuracy());
     return new Assessment(
         home,
         air,
@@ -77,24 +77,9 @@ final class Assessor {
   private VisitFacts facts(Home home) {
     HumidityResult humidity = HumidityAssessor.assess(home, library.readings());
     return new VisitFacts(
-        home, humidity, SurfaceAssessor.assess(home, vapour(humidity), SurfaceTables.bundled()));
-  }
-
-  /** The indoor vapour as it was read: the last reading of each room. */
-  private static IndoorVapours vapour(HumidityResult humidity) {
-    Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
-    for (RoomAir air : humidity.readings()) {
-      rooms.put(
-          air.room(),
-          new IndoorVapour(
-              air.excessPressure().value(),
-              air.outdoor().temperature().likely(),
-              air.excessPressure().basis(),
-              "the reading in this room",
-              Optional.of(air.excessPressure().id()),
-              List.of()));
-    }
-    return new IndoorVapours(rooms.values().stream().findFirst(), rooms);
+        home,
+        humidity,
+        SurfaceAssessor.assess(home, IndoorVapours.of(humidity), SurfaceTables.bundled()));
   }
 
   private static Map<String, Figure> flows(VentilationResult air) {

@@ -46,8 +46,8 @@ final class Fans {
 
   private record Placed(RoomFacts room, Fan fan, InstrumentErrors errors) {}
 
-  private static Map<String, Placed> fans(Home home) {
-    InstrumentErrors errors = new InstrumentErrors(home.survey().visit().instruments());
+  private Map<String, Placed> fans(Home home) {
+    InstrumentErrors errors = new InstrumentErrors(home.survey(), accuracy);
     Map<String, Placed> fans = new LinkedHashMap<>();
     home.rooms()
         .forEach(
@@ -96,7 +96,7 @@ final class Fans {
     return placed
         .fan()
         .measuredFlow()
-        .map(flow -> placed.errors().flow(flow.value(), flow.instrument(), accuracy.flow().value()))
+        .map(flow -> placed.errors().flow(flow.value(), flow.instrument()))
         .map(range -> figure(placed, when, range, Basis.MEASURED))
         .or(
             () ->

@@ -10,6 +10,7 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.physics.Range;
 import org.drysill.physics.flow.TracerGas;
 import org.drysill.reference.readings.Co2Rules;
@@ -20,11 +21,11 @@ final class Co2Airs {
   private static final double PPM = 1e-6;
 
   private final Co2Rules rules;
-  private final Accuracies accuracies;
+  private final InstrumentErrors errors;
 
-  Co2Airs(Co2Rules rules, Accuracies accuracies) {
+  Co2Airs(Co2Rules rules, InstrumentErrors errors) {
     this.rules = rules;
-    this.accuracies = accuracies;
+    this.errors = errors;
   }
 
   List<Co2Air> all(Home home) {
@@ -42,7 +43,7 @@ final class Co2Airs {
   }
 
   private Co2Air air(RoomFacts room, String id, RoomReading reading) {
-    Range read = accuracies.co2(reading.co2().orElseThrow(), reading.instrument());
+    Range read = errors.co2(reading.co2().orElseThrow(), reading.instrument());
     Figure concentration =
         new Figure(
             id + ".co2",

@@ -1,5 +1,6 @@
 package org.drysill.assess.humidity;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,19 +58,57 @@ public final class HomeMean {
             "Mean vapour pressure excess over outdoors",
             basis,
             RoomAir::excessPressure),
+        unread(),
+        mean(
+            "outdoor_temperature",
+            "Mean outdoor temperature at the readings",
+            basis,
+            r -> r.outdoor().temperature()),
         simultaneous,
         byRoom.keySet().stream().map(RoomFacts::id).toList());
   }
 
   private Figure mean(String suffix, String name, Basis basis, Function<RoomAir, Figure> what) {
-    double volume = byRoom.keySet().stream().mapToDouble(r -> r.volume().likely()).sum();
-    Range sum =
-        byRoom.entrySet().stream()
-            .map(e -> mean(e.getValue(), what).times(e.getKey().volume().likely() / volume))
-            .reduce(Range.exactly(0), Range::plus);
     Unit unit = what.apply(byRoom.values().iterator().next().get(0)).unit();
     return new Figure(
-        "home." + suffix, name + " of the home", sum, unit, basis, () -> working(what));
+        "home." + suffix,
+        name + " of the home",
+        mean(what),
+        unit,
+        basis,
+        () ->
+            working(
+                what,
+                "Readings of one room count as one; errors are not divided by their number."));
+  }
+
+  private Range mean(Function<RoomAir, Figure> what) {
+    double volume = byRoom.keySet().stream().mapToDouble(r -> r.volume().likely()).sum();
+    return byRoom.entrySet().stream()
+        .map(e -> mean(e.getValue(), what).times(e.getKey().volume().likely() / volume))
+        .reduce(Range.exactly(0), Range::plus);
+  }
+
+  /** What a room that was not read may have: the mean, within the driest and the dampest room. */
+  private Figure unread() {
+    List<Range> rooms =
+        byRoom.values().stream().map(own -> mean(own, RoomAir::excessPressure)).toList();
+    Range bounds =
+        new Range(
+            rooms.stream().mapToDouble(Range::low).min().orElseThrow(),
+            mean(RoomAir::excessPressure).likely(),
+            rooms.stream().mapToDouble(Range::high).max().orElseThrow());
+    return new Figure(
+        "home.vapour_pressure_excess_unread",
+        "Vapour pressure excess over outdoors of rooms that were not read",
+        bounds,
+        Unit.PASCAL,
+        Basis.ASSUMED,
+        () ->
+            working(
+                RoomAir::excessPressure,
+                "Assumed of rooms without a reading. Bounds: the driest and the dampest room that"
+                    + " was read, each with the errors of its instruments."));
   }
 
   private static Range mean(List<RoomAir> readings, Function<RoomAir, Figure> what) {
@@ -79,12 +118,13 @@ public final class HomeMean {
         .times(1.0 / readings.size());
   }
 
-  private Working working(Function<RoomAir, Figure> what) {
-    List<Input> inputs =
-        byRoom.values().stream()
-            .flatMap(List::stream)
-            .map(r -> Input.of("x(" + r.roomName() + ")", what.apply(r)))
-            .toList();
+  private Working working(Function<RoomAir, Figure> what, String note) {
+    List<Input> inputs = new ArrayList<>();
+    byRoom.forEach(
+        (room, own) -> {
+          own.forEach(r -> inputs.add(Input.of("x(" + room.name() + ")", what.apply(r))));
+          inputs.add(Input.of("V(" + room.name() + ")", room.volume()));
+        });
     return new Working(
         "x = Σ V x(room) / Σ V over "
             + byRoom.size()
@@ -93,6 +133,6 @@ public final class HomeMean {
             + " heated rooms, V the volume of a room",
         inputs,
         List.of(),
-        Optional.of("Readings of one room count as one; errors are not divided by their number."));
+        Optional.of(note));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Home;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.reference.readings.ReadingRules;
 
 /** Reads out of the spot readings of a visit what they say about moisture in the air. */
@@ -13,10 +14,10 @@ public final class HumidityAssessor {
 
   /** Assesses the readings of a home. */
   public static HumidityResult assess(Home home, ReadingRules rules) {
-    Accuracies accuracies = new Accuracies(home.survey(), rules.accuracy());
-    List<RoomAir> readings = new RoomAirs(home, rules, accuracies).all();
-    List<Co2Air> co2 = new Co2Airs(rules.co2(), accuracies).all(home);
-    List<Assumption> assumptions = new ArrayList<>(accuracies.assumptions());
+    InstrumentErrors errors = new InstrumentErrors(home.survey(), rules.accuracy());
+    List<RoomAir> readings = new RoomAirs(home, rules, errors).all();
+    List<Co2Air> co2 = new Co2Airs(rules.co2(), errors).all(home);
+    List<Assumption> assumptions = new ArrayList<>(errors.assumptions());
     assumptions.addAll(outdoorAssumption(home, readings, rules));
     return new HumidityResult(
         readings,

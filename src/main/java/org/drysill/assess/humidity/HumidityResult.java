@@ -41,6 +41,9 @@ public record HumidityResult(
    * @param vapourPressure mean vapour pressure [Pa]
    * @param excess mean vapour excess over outdoors, ISO 13788 definition [kg/m³]
    * @param excessPressure mean vapour pressure excess over outdoors [Pa]
+   * @param excessPressureUnread the same for rooms that were not read: its bounds are those of the
+   *     driest and of the dampest room that was read [Pa]
+   * @param outdoorTemperature mean outdoor temperature at which these readings were taken [°C]
    * @param simultaneous true where every reading behind it has an outdoor reading of the same
    *     visit; where false the outdoor air is a climate's month and the excess a rough guess
    * @param rooms ids of the rooms behind it
@@ -50,6 +53,8 @@ public record HumidityResult(
       Figure vapourPressure,
       Figure excess,
       Figure excessPressure,
+      Figure excessPressureUnread,
+      Figure outdoorTemperature,
       boolean simultaneous,
       List<String> rooms) {
     /** Copies the list. */

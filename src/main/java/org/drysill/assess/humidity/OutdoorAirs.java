@@ -5,12 +5,15 @@ import java.util.function.Predicate;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.readings.NearestReading;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.HumidityReference;
 import org.drysill.physics.air.Iso13788Vapour;
 import org.drysill.physics.air.MoistAir;
 import org.drysill.reference.readings.OutdoorRules;
+import org.drysill.reference.readings.Pairing;
+import org.drysill.reference.readings.ReadingRules;
 import org.drysill.survey.OutdoorReading;
 import org.drysill.yaml.Moment;
 
@@ -18,12 +21,14 @@ import org.drysill.yaml.Moment;
 final class OutdoorAirs {
   private final Home home;
   private final OutdoorRules rules;
-  private final Accuracies accuracies;
+  private final Pairing pairing;
+  private final InstrumentErrors errors;
 
-  OutdoorAirs(Home home, OutdoorRules rules, Accuracies accuracies) {
+  OutdoorAirs(Home home, ReadingRules rules, InstrumentErrors errors) {
     this.home = home;
-    this.rules = rules;
-    this.accuracies = accuracies;
+    this.rules = rules.outdoor();
+    this.pairing = rules.pairing();
+    this.errors = errors;
   }
 
   /**
@@ -50,8 +55,8 @@ final class OutdoorAirs {
   private Found read(String id, OutdoorReading reading) {
     MeasuredAir air =
         new MeasuredAir(
-            accuracies.temperature(reading.temperature(), reading.instrument()),
-            accuracies.humidity(reading.humidity().orElseThrow(), reading.instrument()));
+            errors.temperature(reading.temperature(), reading.instrument()),
+            errors.humidity(reading.humidity().orElseThrow(), reading.instrument()));
     return new Found(
         outdoor(
             OutdoorAir.Source.READING,
@@ -62,7 +67,7 @@ final class OutdoorAirs {
   }
 
   private Found half(String id, OutdoorReading reading, Optional<Moment> at) {
-    Range temperature = accuracies.temperature(reading.temperature(), reading.instrument());
+    Range temperature = errors.temperature(reading.temperature(), reading.instrument());
     OutdoorClimate.Month month = monthOf(at);
     return assumed(
         id,
@@ -140,6 +145,6 @@ final class OutdoorAirs {
         at,
         home.survey().outdoorReadings().stream().filter(condition).toList(),
         OutdoorReading::at,
-        rules.simultaneousWithinHours());
+        pairing.withinHours());
   }
 }

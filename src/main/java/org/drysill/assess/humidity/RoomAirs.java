@@ -5,6 +5,7 @@ import java.util.List;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.reference.readings.ReadingRules;
 import org.drysill.survey.RoomReading;
 
@@ -12,14 +13,14 @@ import org.drysill.survey.RoomReading;
 final class RoomAirs {
   private final Home home;
   private final ReadingRules rules;
-  private final Accuracies accuracies;
+  private final InstrumentErrors errors;
   private final OutdoorAirs outdoors;
 
-  RoomAirs(Home home, ReadingRules rules, Accuracies accuracies) {
+  RoomAirs(Home home, ReadingRules rules, InstrumentErrors errors) {
     this.home = home;
     this.rules = rules;
-    this.accuracies = accuracies;
-    this.outdoors = new OutdoorAirs(home, rules.outdoor(), accuracies);
+    this.errors = errors;
+    this.outdoors = new OutdoorAirs(home, rules, errors);
   }
 
   List<RoomAir> all() {
@@ -45,8 +46,8 @@ final class RoomAirs {
     String id = id(room, number);
     MeasuredAir air =
         new MeasuredAir(
-            accuracies.temperature(reading.temperature(), reading.instrument()),
-            accuracies.humidity(reading.humidity().orElseThrow(), reading.instrument()));
+            errors.temperature(reading.temperature(), reading.instrument()),
+            errors.humidity(reading.humidity().orElseThrow(), reading.instrument()));
     AirFigures figures = new AirFigures(id, "the air in the " + room.name(), air, Basis.MEASURED);
     Excess excess =
         new Excess(

@@ -11,6 +11,7 @@ import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.physics.Range;
+import org.drysill.reference.readings.Accuracy;
 import org.drysill.reference.recovery.PipeMaterial;
 import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.reference.recovery.SleevePipe;
@@ -24,9 +25,11 @@ public final class HeatRecoveryAssessor {
   private final RecoveryDefaults defaults;
   private final TestAssessment tests;
   private final SavedHeat heat;
+  private final InstrumentErrors errors;
 
-  private HeatRecoveryAssessor(Home home, Map<String, Figure> flows, RecoveryDefaults defaults) {
-    InstrumentErrors errors = new InstrumentErrors(home.survey().visit().instruments());
+  private HeatRecoveryAssessor(
+      Home home, Map<String, Figure> flows, RecoveryDefaults defaults, Accuracy accuracy) {
+    this.errors = new InstrumentErrors(home.survey(), accuracy);
     this.home = home;
     this.flows = flows;
     this.defaults = defaults;
@@ -42,10 +45,11 @@ public final class HeatRecoveryAssessor {
    *     id of the fan, from the assessment of ventilation; units that it lacks take their measured
    *     flow, else a share of their declared one
    * @param defaults what is taken for granted
+   * @param accuracy what is assumed of instruments whose accuracy nobody states
    */
   public static HeatRecoveryResult assess(
-      Home home, Map<String, Figure> flows, RecoveryDefaults defaults) {
-    return new HeatRecoveryAssessor(home, flows, defaults).assess();
+      Home home, Map<String, Figure> flows, RecoveryDefaults defaults, Accuracy accuracy) {
+    return new HeatRecoveryAssessor(home, flows, defaults, accuracy).assess();
   }
 
   private HeatRecoveryResult assess() {
@@ -149,20 +153,22 @@ public final class HeatRecoveryAssessor {
   private List<Assumption> assumptions(List<RecoveryUnit> units) {
     List<String> sleeves =
         units.stream().filter(u -> u.sleeve().isPresent()).map(RecoveryUnit::name).toList();
-    return sleeves.isEmpty()
-        ? List.of()
-        : List.of(
-            new Assumption(
-                "recovery.sleeve",
-                "Metal and wall thickness of fan sleeves",
-                "steel to aluminium, %s to %s mm, for %s"
-                    .formatted(
-                        Numbers.number(thickness().low() * 1000),
-                        Numbers.number(thickness().high() * 1000),
-                        String.join(", ", sleeves)),
-                "the survey says metal only",
-                "Note which metal it is and how thick.",
-                metal().thickness().source()));
+    List<Assumption> all = new ArrayList<>(errors.assumptions());
+    if (!sleeves.isEmpty()) {
+      all.add(
+          new Assumption(
+              "recovery.sleeve",
+              "Metal and wall thickness of fan sleeves",
+              "steel to aluminium, %s to %s mm, for %s"
+                  .formatted(
+                      Numbers.number(thickness().low() * 1000),
+                      Numbers.number(thickness().high() * 1000),
+                      String.join(", ", sleeves)),
+              "the survey says metal only",
+              "Note which metal it is and how thick.",
+              metal().thickness().source()));
+    }
+    return all;
   }
 
   private Range thickness() {

@@ -39,10 +39,10 @@ final class SavedHeat {
             f ->
                 flow(
                     id,
-                    errors.flow(f.value(), f.instrument(), defaults.flowAccuracy().likely()),
+                    errors.flow(f.value(), f.instrument()),
                     Basis.MEASURED,
                     "q as measured",
-                    defaults.flowAccuracy().source()));
+                    List.of()));
   }
 
   /** The flow while it runs [m³/s]: measured, else declared less what use takes away. */
@@ -58,17 +58,18 @@ final class SavedHeat {
                                 d.range().times(defaults.declaredFlowInUse().range()),
                                 Basis.DECLARED,
                                 "q = declared flow × share left in use",
-                                defaults.declaredFlowInUse().source())));
+                                List.of(defaults.declaredFlowInUse().source()))));
   }
 
-  private static Figure flow(String id, Range value, Basis basis, String formula, Citation source) {
+  private static Figure flow(
+      String id, Range value, Basis basis, String formula, List<Citation> sources) {
     return new Figure(
         id + ".flow",
         "flow while it runs",
         value,
         Unit.AIRFLOW,
         basis,
-        () -> new Working(formula, List.of(), List.of(source), Optional.empty()));
+        () -> new Working(formula, List.of(), sources, Optional.empty()));
   }
 
   /** What the unit keeps in, by its flow, its ratio and the mean difference of its tests. */

@@ -22,7 +22,7 @@ final class TestAssessment {
   }
 
   RecoveryTest of(String id, FanKind kind, HeatRecoveryTest test) {
-    TestTemperatures t = TestTemperatures.of(test, errors, defaults.thermometerAccuracy().likely());
+    TestTemperatures t = TestTemperatures.of(test, errors);
     if (test.log().isPresent() && !t.missing().isEmpty()) {
       return without(
           test,

@@ -24,19 +24,19 @@ record TestTemperatures(
     Optional<Range> extract,
     Optional<Range> exhaust) {
 
-  /** The temperatures of a test; {@code assumed} is plus or minus [K] where nothing says it. */
-  static TestTemperatures of(HeatRecoveryTest test, InstrumentErrors errors, double assumed) {
+  /** The temperatures of a test. */
+  static TestTemperatures of(HeatRecoveryTest test, InstrumentErrors errors) {
     return new TestTemperatures(
-        range(test.indoor().or(test::extract), test, errors, assumed),
-        range(test.outdoor(), test, errors, assumed),
-        range(test.supply(), test, errors, assumed),
-        range(test.extract().or(test::indoor), test, errors, assumed),
-        range(test.exhaust(), test, errors, assumed));
+        range(test.indoor().or(test::extract), test, errors),
+        range(test.outdoor(), test, errors),
+        range(test.supply(), test, errors),
+        range(test.extract().or(test::indoor), test, errors),
+        range(test.exhaust(), test, errors));
   }
 
   private static Optional<Range> range(
-      Optional<Quantity> read, HeatRecoveryTest test, InstrumentErrors errors, double assumed) {
-    return read.map(q -> errors.temperature(q, test.instrument(), assumed));
+      Optional<Quantity> read, HeatRecoveryTest test, InstrumentErrors errors) {
+    return read.map(q -> errors.temperature(q, test.instrument()));
   }
 
   /** What a ratio on either side would need and the survey lacks, in words. */

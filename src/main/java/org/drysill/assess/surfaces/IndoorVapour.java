@@ -3,6 +3,8 @@ package org.drysill.assess.surfaces;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
 import org.drysill.physics.Range;
 import org.drysill.physics.moisture.HumidityClass;
 import org.drysill.reference.Citation;
@@ -51,6 +53,17 @@ public record IndoorVapour(
         Math.max(0, excess.low() * scale),
         Math.max(0, excess.likely() * scale),
         Math.max(0, excess.high() * scale));
+  }
+
+  /** The excess as an input of a working, with the outdoor temperature at which it holds. */
+  public Input input() {
+    return new Input(
+        "Δp",
+        "vapour indoors over outdoors at %s °C, from %s".formatted(Words.number(outdoor), from),
+        excess,
+        Unit.PASCAL,
+        basis,
+        figure);
   }
 
   /** True where it was so warm outdoors that the excess says little of colder months. */

@@ -11,7 +11,7 @@ import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.Iso13788Vapour;
-import org.drysill.reference.surfaces.SurfaceDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.OutdoorReading;
 import org.drysill.survey.RoomReading;
 import org.drysill.yaml.Moment;
@@ -23,12 +23,14 @@ final class NowAssessment {
 
   private final InstrumentErrors errors;
   private final List<OutdoorReading> outdoors;
-  private final SurfaceDefaults defaults;
+  private final double hours;
+  private final double coldestWeather;
 
-  NowAssessment(Home home, SurfaceDefaults defaults) {
-    this.errors = new InstrumentErrors(home.survey().visit().instruments());
+  NowAssessment(Home home, SurfaceTables tables, InstrumentErrors errors) {
+    this.errors = errors;
     this.outdoors = home.survey().outdoorReadings();
-    this.defaults = defaults;
+    this.hours = tables.readings().pairing().withinHours();
+    this.coldestWeather = tables.defaults().coldestWeather().likely();
   }
 
   /**
@@ -46,37 +48,28 @@ final class NowAssessment {
 
   private Optional<SurfaceNow> of(
       String place, RoomReading reading, TemperatureFactor factor, Optional<ReadingFactor> read) {
-    Range air = errors.temperature(reading.temperature(), reading.instrument(), airAccuracy());
-    Range humidity =
-        errors.humidity(
-            reading.humidity().orElseThrow(),
-            reading.instrument(),
-            defaults.hygrometerAccuracy().likely());
+    Range air = errors.temperature(reading.temperature(), reading.instrument());
+    Range humidity = errors.humidity(reading.humidity().orElseThrow(), reading.instrument());
     NowFigures figures = new NowFigures(place, air, humidity, vapour(air, humidity));
     Optional<Range> outdoor = outdoor(reading.at());
     return read.map(r -> figures.asRead(r.surface()))
         .or(() -> outdoor.map(o -> figures.fromFactor(factor.figure(), o)))
-        .map(s -> figures.now(s, factor.figure(), defaults.coldestWeather().likely()));
+        .map(s -> figures.now(s, factor.figure(), coldestWeather));
   }
 
   private Optional<RoomReading> humidReading(RoomFacts room, Optional<Moment> at) {
     List<RoomReading> humid =
         room.room().readings().stream().filter(r -> r.humidity().isPresent()).toList();
-    return NearestReading.within(at, humid, RoomReading::at, defaults.togetherWithin().likely());
+    return NearestReading.within(at, humid, RoomReading::at, hours);
   }
 
   private Optional<Range> outdoor(Optional<Moment> at) {
-    return NearestReading.within(
-            at, outdoors, OutdoorReading::at, defaults.togetherWithin().likely())
-        .map(o -> errors.temperature(o.temperature(), o.instrument(), airAccuracy()));
+    return NearestReading.within(at, outdoors, OutdoorReading::at, hours)
+        .map(o -> errors.temperature(o.temperature(), o.instrument()));
   }
 
   private static Optional<ReadingFactor> coldest(List<ReadingFactor> read) {
     return read.stream().min(Comparator.comparingDouble(r -> r.surface().likely()));
-  }
-
-  private double airAccuracy() {
-    return defaults.airThermometerAccuracy().likely();
   }
 
   private static Range vapour(Range air, Range humidity) {

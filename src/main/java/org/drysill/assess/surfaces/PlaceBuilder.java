@@ -6,11 +6,13 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.MonthTable;
 import org.drysill.assess.surfaces.months.MonthTables;
+import org.drysill.assess.surfaces.months.VapourExcess;
 import org.drysill.reference.surfaces.CriticalFactor;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.Window;
@@ -22,11 +24,11 @@ final class PlaceBuilder {
   private final VapourOfRooms vapour;
   private final NowAssessment now;
 
-  PlaceBuilder(Home home, SurfaceTables tables, VapourOfRooms vapour) {
+  PlaceBuilder(Home home, SurfaceTables tables, VapourOfRooms vapour, InstrumentErrors errors) {
     this.home = home;
     this.tables = tables;
     this.vapour = vapour;
-    this.now = new NowAssessment(home, tables.defaults());
+    this.now = new NowAssessment(home, tables, errors);
   }
 
   /**
@@ -98,7 +100,7 @@ final class PlaceBuilder {
         draft.factor().figure(),
         room.setpoint(),
         home.climate(),
-        vapour.of(room)::excessAt,
+        new VapourExcess(vapour.of(room)::excessAt, vapour.of(room).input()),
         criterion,
         tables.defaults());
   }

@@ -3,8 +3,10 @@ package org.drysill.assess.surfaces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.factor.FactorFinder;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.reference.surfaces.FilmUse;
@@ -19,6 +21,7 @@ public final class SurfaceAssessor {
   private final Home home;
   private final SurfaceTables tables;
   private final VapourOfRooms vapour;
+  private final InstrumentErrors errors;
   private final FactorFinder factors;
   private final PlaceBuilder builder;
 
@@ -26,8 +29,9 @@ public final class SurfaceAssessor {
     this.home = home;
     this.tables = tables;
     this.vapour = new VapourOfRooms(vapour, tables.defaults());
-    this.factors = new FactorFinder(home, tables);
-    this.builder = new PlaceBuilder(home, tables, this.vapour);
+    this.errors = new InstrumentErrors(home.survey(), tables.readings().accuracy());
+    this.factors = new FactorFinder(home, tables, errors);
+    this.builder = new PlaceBuilder(home, tables, this.vapour, errors);
   }
 
   /**
@@ -43,18 +47,19 @@ public final class SurfaceAssessor {
 
   private CondensationResult assess() {
     List<ColdPlace> places = new ArrayList<>();
-    List<String> sentences = new ArrayList<>();
-    boolean assumed = false;
+    List<RoomFacts> judged = new ArrayList<>();
     for (RoomFacts room : home.rooms()) {
       List<ColdPlace> here = places(room);
       if (!here.isEmpty()) {
         places.addAll(here);
-        sentences.add(vapour.sentence(room));
-        assumed |= vapour.isAssumed(room);
+        judged.add(room);
       }
     }
+    List<Assumption> assumptions = new ArrayList<>(vapour.assumptions(judged));
+    assumptions.addAll(new SurfaceAssumptions(tables).of(places));
+    assumptions.addAll(errors.assumptions());
     return new CondensationResult(
-        places, sentences, new SurfaceAssumptions(tables).of(places, assumed));
+        places, judged.stream().map(vapour::sentence).toList(), assumptions);
   }
 
   private List<ColdPlace> places(RoomFacts room) {

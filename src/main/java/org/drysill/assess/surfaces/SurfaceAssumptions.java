@@ -21,11 +21,8 @@ final class SurfaceAssumptions {
   }
 
   /** All that the places rest on, one entry for each id. */
-  List<Assumption> of(List<ColdPlace> places, boolean vapourAssumed) {
+  List<Assumption> of(List<ColdPlace> places) {
     List<Assumption> found = new ArrayList<>();
-    if (vapourAssumed) {
-      found.add(vapour());
-    }
     if (!places.isEmpty()) {
       found.add(summer());
     }
@@ -35,16 +32,6 @@ final class SurfaceAssumptions {
     typical(places).ifPresent(found::add);
     unknownGlazing(places).ifPresent(found::add);
     return List.copyOf(found);
-  }
-
-  private Assumption vapour() {
-    return of(
-        "surface.indoor_vapour",
-        "Moisture of the indoor air by month",
-        "upper limit of humidity class " + Words.whole(defaults.fallbackClass().likely()),
-        "the editions of the standard rank dwellings differently, the class lies in the middle",
-        "Read temperature and humidity indoors and outdoors together, in cold weather.",
-        defaults.fallbackClass().source());
   }
 
   private Assumption summer() {

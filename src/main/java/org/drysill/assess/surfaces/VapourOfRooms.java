@@ -1,17 +1,22 @@
 package org.drysill.assess.surfaces;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.RoomFacts;
 import org.drysill.physics.Range;
 import org.drysill.physics.moisture.HumidityClass;
+import org.drysill.reference.Citation;
+import org.drysill.reference.How;
 import org.drysill.reference.surfaces.SurfaceDefaults;
 
 /**
- * The indoor vapour that each room is judged with: read where it was, else the upper limit of a
- * humidity class.
+ * The indoor vapour that each room is judged with: read in it, else the mean of the rooms that were
+ * read, else the upper limit of a humidity class.
  */
 final class VapourOfRooms {
   private final IndoorVapours read;
@@ -24,7 +29,7 @@ final class VapourOfRooms {
 
   /** The vapour of a room. */
   IndoorVapour of(RoomFacts room) {
-    return read.of(room.id()).filter(this::isUsable).orElseGet(this::byClass);
+    return usable(room).orElseGet(this::byClass);
   }
 
   /** True where the vapour of a room had to be assumed. */
@@ -42,18 +47,65 @@ final class VapourOfRooms {
                     " It was too warm outdoors (%s °C) for the readings to say what winter does."
                         .formatted(Words.number(v.outdoor())))
             .orElse("");
-    IndoorVapour vapour = of(room);
-    return "%s: %s Pa above outdoors at %s °C, from %s.%s"
-        .formatted(
-            Words.capital(room.name()),
-            Words.whole(vapour.excess().likely()),
-            Words.number(vapour.outdoor()),
-            vapour.from(),
-            tooWarm);
+    return "%s: %s.%s".formatted(Words.capital(room.name()), said(of(room)), tooWarm);
+  }
+
+  /** What had to be taken for the vapour of these rooms. */
+  List<Assumption> assumptions(List<RoomFacts> rooms) {
+    List<Assumption> found = new ArrayList<>();
+    List<RoomFacts> unread =
+        rooms.stream().filter(r -> !read.isRead(r.id()) && usable(r).isPresent()).toList();
+    if (!unread.isEmpty()) {
+      found.add(asTheOthers(unread));
+    }
+    if (rooms.stream().anyMatch(r -> usable(r).isEmpty())) {
+      found.add(asTheClass());
+    }
+    return found;
+  }
+
+  private Optional<IndoorVapour> usable(RoomFacts room) {
+    return read.of(room.id()).filter(this::isUsable);
   }
 
   private boolean isUsable(IndoorVapour vapour) {
     return !vapour.isTooWarm(defaults.warmestForVapour().likely());
+  }
+
+  private Assumption asTheOthers(List<RoomFacts> unread) {
+    return new Assumption(
+        "surface.indoor_vapour_unread",
+        "Moisture of the air in rooms that were not read: "
+            + unread.stream().map(RoomFacts::name).collect(Collectors.joining(", ")),
+        said(of(unread.get(0))),
+        "air mixes through doors; the bounds are the driest and the dampest room that was read",
+        "Read temperature and humidity in these rooms too.",
+        new Citation(
+            "Mean of the rooms that were read, weighted by their volume",
+            Optional.empty(),
+            Optional.empty(),
+            How.ASSUMPTION));
+  }
+
+  private Assumption asTheClass() {
+    return new Assumption(
+        "surface.indoor_vapour",
+        "Moisture of the indoor air by month",
+        "upper limit of humidity class " + Words.whole(defaults.fallbackClass().likely()),
+        "the editions of the standard rank dwellings differently, the class lies in the middle",
+        "Read temperature and humidity indoors and outdoors together, in cold weather.",
+        defaults.fallbackClass().source());
+  }
+
+  private static String said(IndoorVapour vapour) {
+    Range excess = vapour.excess();
+    String bounds =
+        excess.isSpread()
+            ? " (%s to %s)".formatted(Words.whole(excess.low()), Words.whole(excess.high()))
+            : "";
+    return "%s%s Pa above outdoors at %s °C, from %s"
+        .formatted(
+            Words.whole(excess.likely()), bounds, Words.number(vapour.outdoor()), vapour.from());
   }
 
   private IndoorVapour byClass() {

@@ -6,16 +6,13 @@ import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
 
 /**
- * Outdoor air of a room reading.
+ * What stands in for outdoor air that was not read.
  *
- * @param simultaneousWithinHours an outdoor reading counts as simultaneous up to this [h]
  * @param dayTemperatureSpread how far a day may stand from its month, plus or minus [K]
  * @param dayVapourSpread the same for vapour pressure, as a share
  * @param source where the values come from
  */
 public record OutdoorRules(
-    @Key(about = "An outdoor reading counts as simultaneous up to this many hours", min = 0)
-        double simultaneousWithinHours,
     @Key(
             about = "How far the temperature of a day may stand from that of its month",
             dimension = Dimension.TEMPERATURE_DIFFERENCE,

@@ -9,7 +9,8 @@ import org.drysill.yaml.Key;
  * what humidities are compared with.
  *
  * @param accuracy what is assumed of an instrument whose accuracy nobody states
- * @param outdoor when outdoor air counts as that of a room reading, and what stands in for it
+ * @param pairing when two readings count as taken together
+ * @param outdoor what stands in for outdoor air that was not read
  * @param thresholds humidities that a room reading is compared with
  * @param criteria published limits of moving averages, for comparison
  * @param classes what the internal humidity classes are typical of
@@ -19,7 +20,8 @@ import org.drysill.yaml.Key;
  */
 public record ReadingRules(
     @Key(about = "Accuracy of an instrument whose accuracy nobody states") Accuracy accuracy,
-    @Key(about = "Outdoor air of a room reading") OutdoorRules outdoor,
+    @Key(about = "When two readings count as taken together") Pairing pairing,
+    @Key(about = "What stands in for outdoor air that was not read") OutdoorRules outdoor,
     @Key(about = "Humidities that a reading is compared with", required = true)
         List<Threshold> thresholds,
     @Key(about = "Published limits of moving averages", required = true) List<Criterion> criteria,

@@ -11,8 +11,6 @@ import org.drysill.yaml.Key;
  * @param refusedBelow difference indoors to outdoors [K] below which a test tells nothing
  * @param indicativeBelow difference [K] below which a test is only indicative
  * @param laboratoryDifference difference [K] at which units are tested in the laboratory
- * @param thermometerAccuracy accuracy of a thermometer, plus or minus [K]
- * @param flowAccuracy accuracy of a measured flow, plus or minus, share of it [1]
  * @param declaredFlowInUse what is left of a declared flow in use, share of it [1]
  * @param singleReadingShare mean over the supply phase of an alternating unit by what a reading at
  *     its start shows [1]
@@ -25,8 +23,6 @@ public record RecoveryDefaults(
     @Key(about = "Difference below which a test tells nothing, K") Sourced refusedBelow,
     @Key(about = "Difference below which a test is indicative, K") Sourced indicativeBelow,
     @Key(about = "Difference in the laboratory, K") Sourced laboratoryDifference,
-    @Key(about = "Accuracy of a thermometer, K") Sourced thermometerAccuracy,
-    @Key(about = "Accuracy of a measured flow, share") Sourced flowAccuracy,
     @Key(about = "What is left of a declared flow in use, share") Sourced declaredFlowInUse,
     @Key(about = "Mean of a supply phase by a reading at its start") Sourced singleReadingShare,
     @Key(about = "Pipes by material") List<SleevePipe> sleeves,

@@ -9,10 +9,6 @@ import org.drysill.yaml.Key;
  *
  * @param refusedBelow difference indoors to outdoors [K] below which a reading tells nothing
  * @param weakBelow difference [K] below which a reading is weak
- * @param togetherWithin readings belong together within this time [h]
- * @param surfaceThermometerAccuracy accuracy of a surface thermometer, plus or minus [K]
- * @param airThermometerAccuracy accuracy of an air thermometer, plus or minus [K]
- * @param hygrometerAccuracy accuracy of a hygrometer, plus or minus, ratio
  * @param statedFactorError error of a stated temperature factor, plus or minus [1]
  * @param statedUValueError error of a stated U-value, plus or minus, share of it [1]
  * @param leastDifferenceForRequiredFactor difference [K] below which no factor is required
@@ -29,10 +25,6 @@ import org.drysill.yaml.Key;
 public record SurfaceDefaults(
     @Key(about = "Difference below which a reading tells nothing, K") Sourced refusedBelow,
     @Key(about = "Difference below which a reading is weak, K") Sourced weakBelow,
-    @Key(about = "Readings belong together within this time, h") Sourced togetherWithin,
-    @Key(about = "Accuracy of a surface thermometer, K") Sourced surfaceThermometerAccuracy,
-    @Key(about = "Accuracy of an air thermometer, K") Sourced airThermometerAccuracy,
-    @Key(about = "Accuracy of a hygrometer, ratio") Sourced hygrometerAccuracy,
     @Key(about = "Error of a stated temperature factor, ratio") Sourced statedFactorError,
     @Key(about = "Error of a stated U-value, share") Sourced statedUValueError,
     @Key(about = "Difference below which no factor is required, K")

@@ -2,6 +2,7 @@ package org.drysill.reference.surfaces;
 
 import org.drysill.reference.glazing.GlazingCatalogue;
 import org.drysill.reference.materials.MaterialCatalogue;
+import org.drysill.reference.readings.ReadingRules;
 
 /**
  * All tables that the assessment of surfaces reads.
@@ -11,13 +12,15 @@ import org.drysill.reference.materials.MaterialCatalogue;
  * @param surfaces films, limits, critical factors
  * @param details typical details
  * @param defaults what is taken for granted
+ * @param readings what readings are worth, and when two of them belong together
  */
 public record SurfaceTables(
     GlazingCatalogue glazing,
     MaterialCatalogue materials,
     SurfaceCatalogue surfaces,
     TypicalDetails details,
-    SurfaceDefaults defaults) {
+    SurfaceDefaults defaults,
+    ReadingRules readings) {
   /** Reads the bundled tables. */
   public static SurfaceTables bundled() {
     return new SurfaceTables(
@@ -25,6 +28,7 @@ public record SurfaceTables(
         MaterialCatalogue.bundled(),
         SurfaceCatalogue.bundled(),
         TypicalDetails.bundled(),
-        SurfaceDefaults.bundled());
+        SurfaceDefaults.bundled(),
+        ReadingRules.bundled());
   }
 }

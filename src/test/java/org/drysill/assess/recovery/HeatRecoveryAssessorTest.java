@@ -10,6 +10,7 @@ import org.drysill.assess.HomeFixtures;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.physics.Range;
+import org.drysill.reference.readings.ReadingRules;
 import org.drysill.reference.recovery.RecoveryDefaults;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +21,10 @@ class HeatRecoveryAssessorTest {
 
   private static HeatRecoveryResult assess(String fans, Map<String, Figure> flows) {
     return HeatRecoveryAssessor.assess(
-        HomeFixtures.home("- {id: kitchen, use: kitchen, fans: [" + fans + "]}"), flows, DEFAULTS);
+        HomeFixtures.home("- {id: kitchen, use: kitchen, fans: [" + fans + "]}"),
+        flows,
+        DEFAULTS,
+        ReadingRules.bundled().accuracy());
   }
 
   private static RecoveryUnit unit(String keys) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
@@ -23,10 +24,10 @@ public final class FactorFinder {
   private final PlaneFactors planes;
 
   /** Finds factors of places of a home. */
-  public FactorFinder(Home home, SurfaceTables tables) {
+  public FactorFinder(Home home, SurfaceTables tables, InstrumentErrors errors) {
     this.home = home;
     this.tables = tables;
-    this.readings = new ReadingAssessment(home, tables.defaults());
+    this.readings = new ReadingAssessment(home, tables, errors);
     this.factors = new PlaceFactors(tables);
     this.planes = new PlaneFactors(tables);
   }

@@ -8,6 +8,7 @@ import org.drysill.assess.readings.NearestReading;
 import org.drysill.physics.Range;
 import org.drysill.physics.TemperatureRatio;
 import org.drysill.reference.surfaces.SurfaceDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.OutdoorReading;
 import org.drysill.survey.Room;
 import org.drysill.survey.RoomReading;
@@ -18,19 +19,17 @@ final class ReadingAssessment {
   private final InstrumentErrors errors;
   private final List<OutdoorReading> outdoors;
   private final SurfaceDefaults defaults;
+  private final double hours;
 
-  ReadingAssessment(Home home, SurfaceDefaults defaults) {
-    this.errors = new InstrumentErrors(home.survey().visit().instruments());
+  ReadingAssessment(Home home, SurfaceTables tables, InstrumentErrors errors) {
+    this.errors = errors;
     this.outdoors = home.survey().outdoorReadings();
-    this.defaults = defaults;
+    this.defaults = tables.defaults();
+    this.hours = tables.readings().pairing().withinHours();
   }
 
   ReadingFactor of(Room room, SurfaceReading reading) {
-    Range surface =
-        errors.temperature(
-            reading.surface(),
-            reading.instrument(),
-            defaults.surfaceThermometerAccuracy().likely());
+    Range surface = errors.surface(reading.surface(), reading.instrument());
     Optional<Range> air = air(room, reading);
     Optional<Range> outdoor = outdoor(reading);
     if (air.isEmpty()) {
@@ -99,29 +98,23 @@ final class ReadingAssessment {
   }
 
   private Optional<Range> air(Room room, SurfaceReading reading) {
-    double assumed = defaults.airThermometerAccuracy().likely();
     return reading
         .air()
-        .map(a -> errors.temperature(a, reading.instrument(), assumed))
+        .map(a -> errors.temperature(a, reading.instrument()))
         .or(
             () ->
-                NearestReading.within(reading.at(), room.readings(), RoomReading::at, hours())
-                    .map(r -> errors.temperature(r.temperature(), r.instrument(), assumed)));
+                NearestReading.within(reading.at(), room.readings(), RoomReading::at, hours)
+                    .map(r -> errors.temperature(r.temperature(), r.instrument())));
   }
 
   private Optional<Range> outdoor(SurfaceReading reading) {
-    double assumed = defaults.airThermometerAccuracy().likely();
     return reading
         .outdoor()
-        .map(o -> errors.temperature(o, reading.instrument(), assumed))
+        .map(o -> errors.temperature(o, reading.instrument()))
         .or(
             () ->
-                NearestReading.within(reading.at(), outdoors, OutdoorReading::at, hours())
-                    .map(o -> errors.temperature(o.temperature(), o.instrument(), assumed)));
-  }
-
-  private double hours() {
-    return defaults.togetherWithin().likely();
+                NearestReading.within(reading.at(), outdoors, OutdoorReading::at, hours)
+                    .map(o -> errors.temperature(o.temperature(), o.instrument())));
   }
 
   private static ReadingFactor refused(

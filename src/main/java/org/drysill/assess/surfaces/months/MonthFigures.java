@@ -21,10 +21,16 @@ import org.drysill.reference.How;
  * @param factor its temperature factor
  * @param setpoint indoor temperature while it is heated [°C]
  * @param climate outdoors by month
+ * @param excess where the vapour indoors comes from
  * @param criterion what the surface must keep to
  */
 record MonthFigures(
-    String place, Figure factor, Figure setpoint, OutdoorClimate climate, Criterion criterion) {
+    String place,
+    Figure factor,
+    Figure setpoint,
+    OutdoorClimate climate,
+    Input excess,
+    Criterion criterion) {
   private static final Citation PRESSURES =
       Citation.of("ISO 13788", "2012", "Annex E, saturation vapour pressure", How.MEMORY);
 
@@ -86,8 +92,14 @@ record MonthFigures(
         name,
         value,
         unit,
-        Basis.CALCULATED,
+        weakest(inputs(row, special)),
         () -> new Working(formula, inputs(row, special), sources(), note(row)));
+  }
+
+  private static Basis weakest(List<Input> inputs) {
+    return inputs.stream().anyMatch(i -> i.basis() == Basis.ASSUMED)
+        ? Basis.ASSUMED
+        : Basis.CALCULATED;
   }
 
   private List<Input> inputs(MonthRow row, List<Input> special) {
@@ -97,7 +109,13 @@ record MonthFigures(
     inputs.add(
         Input.of("Te", "outdoors", Range.exactly(row.outdoor()), Unit.CELSIUS, climate.basis()));
     inputs.add(
-        Input.of("pi", "vapour indoors", row.vapourPressure(), Unit.PASCAL, Basis.CALCULATED));
+        Input.of(
+            "pi",
+            "vapour indoors, that of the month outdoors and the excess carried to it",
+            row.vapourPressure(),
+            Unit.PASCAL,
+            Basis.CALCULATED));
+    inputs.add(excess);
     return inputs;
   }
 

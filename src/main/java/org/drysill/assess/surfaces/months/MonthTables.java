@@ -3,10 +3,8 @@ package org.drysill.assess.surfaces.months;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.OutdoorClimate;
-import org.drysill.physics.Range;
 import org.drysill.reference.surfaces.SurfaceDefaults;
 
 /** Carries a temperature factor through the year. */
@@ -20,7 +18,7 @@ public final class MonthTables {
    * @param factor its temperature factor
    * @param setpoint indoor temperature while it is heated [°C]
    * @param climate outdoors by month
-   * @param excess vapour pressure excess indoors [Pa] by outdoor temperature [°C]
+   * @param excess vapour pressure excess indoors
    * @param criterion what it must keep to
    * @param defaults what is taken for granted
    */
@@ -29,7 +27,7 @@ public final class MonthTables {
       Figure factor,
       Figure setpoint,
       OutdoorClimate climate,
-      DoubleFunction<Range> excess,
+      VapourExcess excess,
       Criterion criterion,
       SurfaceDefaults defaults) {
     double least = defaults.leastDifferenceForRequiredFactor().likely();
@@ -39,12 +37,14 @@ public final class MonthTables {
                 m ->
                     MonthRows.of(
                         m.number(),
-                        MonthAir.of(m, setpoint.likely(), excess, criterion.coldNights(), defaults),
+                        MonthAir.of(
+                            m, setpoint.likely(), excess.at(), criterion.coldNights(), defaults),
                         factor.value(),
                         criterion,
                         least))
             .toList();
-    MonthFigures figures = new MonthFigures(place, factor, setpoint, climate, criterion);
+    MonthFigures figures =
+        new MonthFigures(place, factor, setpoint, climate, excess.origin(), criterion);
     Optional<MonthRow> critical = critical(rows);
     return new MonthTable(
         rows,
