@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.ProblemText;
@@ -18,6 +20,11 @@ import org.drysill.yaml.Vocabularies;
  */
 public final class DataFiles {
   private static final String INDEX = "index.txt";
+
+  /** What was read so far. It is as fixed as the program, and several chapters look into it. */
+  private static final Map<Entry, Record> READ = new ConcurrentHashMap<>();
+
+  private record Entry(String path, Class<? extends Record> type) {}
 
   private DataFiles() {}
 
@@ -40,6 +47,10 @@ public final class DataFiles {
    *     program, not of a survey
    */
   public static <T extends Record> T read(String path, Class<T> type) {
+    return type.cast(READ.computeIfAbsent(new Entry(path, type), file -> parse(path, type)));
+  }
+
+  private static <T extends Record> T parse(String path, Class<T> type) {
     Reading<T> reading = RecordReader.read(type, text(path), path, Vocabularies.none());
     return reading
         .value()

@@ -1,13 +1,15 @@
 package org.drysill.report;
 
+import java.util.function.Supplier;
+
 /** A finished report in its three forms, all of the same figures. */
 public final class Report {
   private final byte[] pdf;
-  private final String html;
+  private final Supplier<String> html;
   private final byte[] json;
   private final String verdict;
 
-  Report(byte[] pdf, String html, byte[] json, String verdict) {
+  Report(byte[] pdf, Supplier<String> html, byte[] json, String verdict) {
     this.pdf = pdf;
     this.html = html;
     this.json = json;
@@ -19,9 +21,9 @@ public final class Report {
     return pdf.clone();
   }
 
-  /** The HTML file. */
+  /** The HTML file, made when it is asked for. */
   public String html() {
-    return html;
+    return html.get();
   }
 
   /** The results file, UTF-8. */

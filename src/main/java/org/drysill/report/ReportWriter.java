@@ -44,7 +44,8 @@ public final class ReportWriter {
     String xhtml = templates.render("report.ftlh", Map.of("view", view, "charts", view.charts()));
     byte[] pdf =
         renderer.render(xhtml, view.charts(), metadata(subject, view), attachments(subject, json));
-    return new Report(pdf, htmlPage.render(xhtml, view.charts()), json, view.verdict().heading());
+    return new Report(
+        pdf, () -> htmlPage.render(xhtml, view.charts()), json, view.verdict().heading());
   }
 
   private static PdfMetadata metadata(Subject subject, ReportView view) {

@@ -38,7 +38,7 @@ final class Expectation {
   }
 
   private static String keys(Shape shape) {
-    return "the keys " + some(Field.of(shape.recordType()).stream().map(Field::name).toList());
+    return "the keys " + some(RecordType.of(shape.type()).names());
   }
 
   private static String units(Dimension dimension) {

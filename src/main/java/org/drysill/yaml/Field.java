@@ -2,9 +2,9 @@ package org.drysill.yaml;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A key of a record.
@@ -15,12 +15,14 @@ import java.util.Locale;
  * @param accessor how to get the value out of a record
  */
 record Field(String name, Key key, Shape shape, Method accessor) {
+  private static final Pattern CAPITAL = Pattern.compile("[A-Z]");
+
   /** The keys of a record in their order. */
   static List<Field> of(Class<? extends Record> type) {
-    return Arrays.stream(type.getRecordComponents()).map(Field::of).toList();
+    return RecordType.of(type).fields();
   }
 
-  private static Field of(RecordComponent component) {
+  static Field of(RecordComponent component) {
     Key key = component.getAnnotation(Key.class);
     if (key == null) {
       throw new IllegalArgumentException(
@@ -37,7 +39,7 @@ record Field(String name, Key key, Shape shape, Method accessor) {
   }
 
   static String snake(String camel) {
-    return camel.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    return CAPITAL.matcher(camel).replaceAll("_$0").toLowerCase(Locale.ROOT);
   }
 
   boolean isRequired() {

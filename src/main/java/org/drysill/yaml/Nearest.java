@@ -4,9 +4,12 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds the word that was probably meant. */
 public final class Nearest {
+  private static final Pattern GAP = Pattern.compile("[\\s_\\-\\u2010-\\u2015]+");
+
   private Nearest() {}
 
   /**
@@ -32,7 +35,7 @@ public final class Nearest {
   }
 
   static String fold(String word) {
-    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-\\u2010-\\u2015]+", " ");
+    return GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
   }
 
   private static boolean extendsTo(String word, String candidate) {

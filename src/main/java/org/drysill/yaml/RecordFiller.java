@@ -1,9 +1,5 @@
 package org.drysill.yaml;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,19 +21,19 @@ final class RecordFiller {
   }
 
   Optional<Object> read(Shape shape, Spot spot) {
-    Shorthand shorthand = shape.type().getAnnotation(Shorthand.class);
+    RecordType type = RecordType.of(shape.type());
     if (spot.node() instanceof MappingNode mapping) {
-      return fill(shape, entries(shape, mapping, spot), spot);
+      return fill(type, entries(type, mapping, spot), spot);
     }
-    if (spot.node() instanceof ScalarNode scalar && shorthand != null) {
-      return fill(shape, Map.of(Field.snake(shorthand.value()), scalar), spot);
+    if (spot.node() instanceof ScalarNode scalar && type.shorthand().isPresent()) {
+      return fill(type, Map.of(type.shorthand().get(), scalar), spot);
     }
     return complaints.wrong(YamlCode.WRONG_SHAPE, spot, shape, NodeReader.describe(spot.node()));
   }
 
   /** The known keys of a mapping; complains about unknown ones and about the same one twice. */
-  private Map<String, Node> entries(Shape shape, MappingNode mapping, Spot spot) {
-    List<String> known = Field.of(shape.recordType()).stream().map(Field::name).toList();
+  private Map<String, Node> entries(RecordType type, MappingNode mapping, Spot spot) {
+    List<String> known = type.names();
     Map<String, Node> entries = new LinkedHashMap<>();
     Map<String, Node> keys = new LinkedHashMap<>();
     for (NodeTuple entry : mapping.getValue()) {
@@ -69,9 +65,9 @@ final class RecordFiller {
         Finding.of("the key " + Finding.quote(name), expected).meant(Nearest.of(name, known)));
   }
 
-  private Optional<Object> fill(Shape shape, Map<String, Node> entries, Spot spot) {
+  private Optional<Object> fill(RecordType type, Map<String, Node> entries, Spot spot) {
     boolean scalar = spot.node() instanceof ScalarNode;
-    List<Field> fields = Field.of(shape.recordType());
+    List<Field> fields = type.fields();
     Object[] arguments = new Object[fields.size()];
     boolean whole = true;
     boolean usable = true;
@@ -84,7 +80,7 @@ final class RecordFiller {
       usable &= value.isPresent() || absorbed;
       arguments[i] = value.orElse(absorbed ? Optional.empty() : null);
     }
-    return usable ? construct(shape, arguments, whole, spot) : Optional.empty();
+    return usable ? construct(type, arguments, whole, spot) : Optional.empty();
   }
 
   private Optional<Object> component(Field field, Node node, Spot parent, String path) {
@@ -115,22 +111,12 @@ final class RecordFiller {
    * The record. Where an optional part was refused it is made without that part, so that further
    * checks can look at the rest; its own rules are not held against it then.
    */
-  private Optional<Object> construct(Shape shape, Object[] arguments, boolean whole, Spot spot) {
-    Class<?>[] types =
-        Arrays.stream(shape.type().getRecordComponents())
-            .map(RecordComponent::getType)
-            .toArray(Class<?>[]::new);
+  private Optional<Object> construct(
+      RecordType type, Object[] arguments, boolean whole, Spot spot) {
     try {
-      Constructor<?> constructor = shape.type().getDeclaredConstructor(types);
-      constructor.setAccessible(true);
-      return Optional.of(constructor.newInstance(arguments));
-    } catch (InvocationTargetException refused) {
-      if (refused.getCause() instanceof IllegalArgumentException reason) {
-        return whole ? refused(reason, spot) : Optional.empty();
-      }
-      throw new IllegalStateException("cannot make " + shape.type(), refused);
-    } catch (ReflectiveOperationException broken) {
-      throw new IllegalStateException("cannot make " + shape.type(), broken);
+      return Optional.of(type.make(arguments));
+    } catch (IllegalArgumentException reason) {
+      return whole ? refused(reason, spot) : Optional.empty();
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
@@ -24,6 +25,8 @@ import org.drysill.yaml.Worded;
 final class RecordJson {
   /** More digits than any reading has, fewer than a double's noise. */
   private static final MathContext DIGITS = new MathContext(7);
+
+  private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
 
   private final JsonGenerator json;
 
@@ -192,6 +195,6 @@ final class RecordJson {
   }
 
   static String snake(String name) {
-    return name.replaceAll("([a-z0-9])([A-Z])", "$1_$2").toLowerCase(Locale.ROOT);
+    return HUMP.matcher(name).replaceAll("$1_$2").toLowerCase(Locale.ROOT);
   }
 }

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.chart.ChartSpec;
@@ -30,6 +31,8 @@ public final class PdfRenderer {
     XRLog.setLoggingEnabled(false);
     // Small pictures need no temporary files.
     ImageIO.setUseCache(false);
+    // The fastest deflation: a third of the time of the default one for a fifth more bytes.
+    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, "1");
   }
 
   /** A renderer that reads its fonts when they are first asked for. */
