@@ -43,7 +43,7 @@ final class Assessor {
         MoistureAssessor.assess(
             home,
             library.moisture(),
-            air.provided().wholeHome().value(),
+            air.provided().wholeHome(),
             humidity,
             library.readings().balance());
     IndoorVapours vapour = IndoorVapours.of(humidity);

@@ -38,9 +38,10 @@ final class ChangeWords {
     return String.format(Locale.ROOT, "%.0f %%", ratio * 100);
   }
 
-  /** A number with its sign and one decimal. */
+  /** A number with its sign and one decimal; what rounds to nothing is {@code +0.0}. */
   static String signed(double number) {
-    return String.format(Locale.ROOT, "%+.1f", number).replace('-', '−');
+    double rounded = Math.round(number * 10) / 10.0;
+    return String.format(Locale.ROOT, "%+.1f", rounded).replace('-', '−');
   }
 
   /** A plain fraction near a share. */

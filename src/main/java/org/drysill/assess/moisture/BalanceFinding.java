@@ -25,8 +25,8 @@ record BalanceFinding(Balance balance, Optional<Figure> implied, Finding finding
           + " and measure the flow of each fan.";
 
   static BalanceFinding of(
-      Figure itemised, HumidityResult humidity, Range provided, BalanceRules rules) {
-    Optional<String> silent = silent(humidity.home(), provided, rules);
+      Figure itemised, HumidityResult humidity, Figure provided, BalanceRules rules) {
+    Optional<String> silent = silent(humidity.home(), provided.value(), rules);
     if (silent.isPresent()) {
       return make(Balance.UNKNOWN, itemised, Optional.empty(), silent.get(), rules);
     }
@@ -63,20 +63,18 @@ record BalanceFinding(Balance balance, Optional<Figure> implied, Finding finding
     return implied.high() < itemised.low() ? Balance.LESS_THAN_ITEMISED : Balance.AGREE;
   }
 
+  /** What it means; {@code balance} is one that readings can tell. */
   private static String because(Balance balance) {
-    return switch (balance) {
-      case AGREE ->
-          "Within their ranges the list of sources and the readings agree. Agreement of wide ranges"
-              + " proves neither.";
-      case MORE_THAN_ITEMISED ->
-          "The readings imply more water than the list explains: a source is missing from the list"
-              + " (a leak, damp ground, drying clothes), or the home gets less air than believed, or"
-              + " the rooms were read just after cooking or washing.";
-      case LESS_THAN_ITEMISED ->
-          "The readings imply less water than the list says: the home gets more air than believed,"
-              + " the sources are used less, or walls and furniture were taking up vapour.";
-      case UNKNOWN -> "The readings cannot tell.";
-    };
+    if (balance == Balance.AGREE) {
+      return "Within their ranges the list of sources and the readings agree. Agreement of wide"
+          + " ranges proves neither.";
+    }
+    return balance == Balance.MORE_THAN_ITEMISED
+        ? "The readings imply more water than the list explains: a source is missing from the list"
+            + " (a leak, damp ground, drying clothes), or the home gets less air than believed, or"
+            + " the rooms were read just after cooking or washing."
+        : "The readings imply less water than the list says: the home gets more air than believed,"
+            + " the sources are used less, or walls and furniture were taking up vapour.";
   }
 
   private static BalanceFinding make(

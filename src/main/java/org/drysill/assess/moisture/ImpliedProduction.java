@@ -28,14 +28,15 @@ final class ImpliedProduction {
 
   private ImpliedProduction() {}
 
-  static Figure of(HomeAir air, Range provided) {
+  static Figure of(HomeAir air, Figure provided) {
+    Range flow = provided.value();
     Range excess = air.excessPressure().value();
     double celsius = air.temperature().likely();
     Range implied =
         new Range(
-            production(excess.low(), celsius, provided.low()),
-            production(excess.likely(), celsius, provided.likely()),
-            production(excess.high(), celsius, provided.high()));
+            production(excess.low(), celsius, flow.low()),
+            production(excess.likely(), celsius, flow.likely()),
+            production(excess.high(), celsius, flow.high()));
     return new Figure(
         "moisture.implied",
         "Water production that the readings imply",
@@ -50,11 +51,11 @@ final class ImpliedProduction {
     return VapourBalance.productionKgS(excess, flow);
   }
 
-  private static Working working(HomeAir air, Range provided) {
+  private static Working working(HomeAir air, Figure provided) {
     return new Working(
         "G = q Δp / (461.5 × (Ti + 273.15))",
         List.of(
-            Input.of("q", "Air that the home gets", provided, Unit.AIRFLOW, Basis.CALCULATED),
+            Input.of("q", provided),
             Input.of("Δp", air.excessPressure()),
             Input.of("Ti", air.temperature())),
         List.of(SOURCE),

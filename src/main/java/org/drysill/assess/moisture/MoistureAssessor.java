@@ -33,7 +33,7 @@ public final class MoistureAssessor {
   public static MoistureResult assess(
       Home home,
       MoistureSources table,
-      Range provided,
+      Figure provided,
       HumidityResult humidity,
       BalanceRules rules) {
     People people = new People(home, table.people());

@@ -18,9 +18,4 @@ final class Rates {
   static Range perWeek(Range kg) {
     return perDay(kg).times(1 / DAYS_PER_WEEK);
   }
-
-  /** An amount in a day [kg] of a rate [kg/s]. */
-  static Range daily(Range kgPerSecond) {
-    return kgPerSecond.times(SECONDS_PER_DAY);
-  }
 }

@@ -14,11 +14,9 @@ final class Words {
         : plain(number.likely());
   }
 
-  /** With a capital letter. */
+  /** With a capital letter; at least one letter. */
   static String capital(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String plain(double number) {

@@ -1,0 +1,75 @@
+package org.drysill.assess.change;
+
+import org.drysill.assess.Home;
+import org.drysill.assess.HomeFixtures;
+import org.drysill.assess.humidity.HumidityAssessor;
+import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.surfaces.IndoorVapours;
+import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.reference.readings.ReadingRules;
+import org.drysill.reference.surfaces.SurfaceTables;
+
+/** Two visits to a home: on 11 February 2025 and on 22 January 2026, with fine instruments. */
+final class ChangeFixtures {
+  static final ReadingRules RULES = ReadingRules.bundled();
+  private static final SurfaceTables TABLES = SurfaceTables.bundled();
+
+  private ChangeFixtures() {}
+
+  /** A comparison of two lists of rooms, both at 5 °C and 80 % outdoors. */
+  static ChangeResult compare(String before, String after) {
+    return compare(visit(OUTDOOR, before), visit(OUTDOOR, after));
+  }
+
+  static final String OUTDOOR = "{temperature: 5 C, humidity: 80 %, instrument: fine}";
+
+  static ChangeResult compare(Visit before, Visit after) {
+    return ChangeAssessor.assess(facts("2025-02-11", before), facts("2026-01-22", after), RULES);
+  }
+
+  /**
+   * What stands in a survey.
+   *
+   * @param outdoor outdoor readings in flow style
+   * @param rooms rooms as YAML list entries
+   * @param timeline events in flow style
+   */
+  record Visit(String outdoor, String rooms, String timeline) {}
+
+  static Visit visit(String outdoor, String rooms) {
+    return new Visit(outdoor, rooms, "");
+  }
+
+  /** A living room with a reading. */
+  static String living(double celsius, double percent) {
+    return "- {id: living, use: living, readings: [%s]}".formatted(reading(celsius, percent));
+  }
+
+  static String reading(double celsius, double percent) {
+    return "{temperature: %s C, humidity: %s %%, instrument: fine}".formatted(celsius, percent);
+  }
+
+  private static VisitFacts facts(String date, Visit visit) {
+    String text =
+        """
+        drysill: 1
+        visit:
+          date: DATE
+          instruments:
+            - {id: fine, kind: thermo-hygrometer, temperature_accuracy: 0.1 K, humidity_accuracy: 0.5 %}
+            - {id: hood, kind: flow hood, flow_accuracy: 5 %}
+          timeline: [TIMELINE]
+        dwelling: {jurisdiction: england, floor_area: 84 m2}
+        outdoor_readings: [OUTDOOR]
+        rooms:
+        """
+            .replace("DATE", date)
+            .replace("TIMELINE", visit.timeline())
+            .replace("OUTDOOR", visit.outdoor());
+    Home home =
+        HomeFixtures.of(HomeFixtures.read(text + visit.rooms().stripIndent().strip().indent(2)));
+    HumidityResult humidity = HumidityAssessor.assess(home, RULES);
+    return new VisitFacts(
+        home, humidity, SurfaceAssessor.assess(home, IndoorVapours.of(humidity), TABLES));
+  }
+}
