@@ -1,26 +1,36 @@
 package org.drysill.options;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.cautions.ShownCaution;
+import org.drysill.options.money.Costed;
 import org.drysill.options.site.Candidate;
 import org.drysill.reference.cautions.Trigger;
 
-/** What comes before every measure: unsafe appliances, then causes that no fan cures. */
-final class FirstThings {
-  private FirstThings() {}
+/**
+ * What comes before every measure: unsafe appliances, then causes that no fan cures, then what is
+ * there and does not work.
+ */
+record FirstThings(Assessment assessment, OptionsBasis basis) {
 
-  static List<FirstThing> of(Assessment assessment, List<Candidate> causes) {
-    List<FirstThing> first = new ArrayList<>();
-    for (ShownCaution caution : assessment.cautions().shown()) {
-      if (unsafe(caution.caution().trigger())) {
-        first.add(appliance(caution));
-      }
-    }
-    causes.forEach(c -> first.add(cause(c)));
-    return first;
+  /**
+   * All of them.
+   *
+   * @param causes water from elsewhere
+   * @param defects fans and ducts to be mended, with what that does and costs
+   */
+  List<FirstThing> of(List<Candidate> causes, List<Costed> defects) {
+    return Stream.of(
+            assessment.cautions().shown().stream()
+                .filter(c -> unsafe(c.caution().trigger()))
+                .map(FirstThings::appliance),
+            causes.stream().map(this::cause),
+            defects.stream().map(this::defect))
+        .flatMap(s -> s)
+        .toList();
   }
 
   static boolean unsafe(Trigger trigger) {
@@ -35,15 +45,40 @@ final class FirstThings {
         caution.caution().ask(),
         caution.because(),
         caution.rooms(),
-        List.of(caution.id()));
+        List.of(caution.id()),
+        Optional.empty(),
+        Optional.empty());
   }
 
-  private static FirstThing cause(Candidate cause) {
+  private FirstThing cause(Candidate cause) {
     return new FirstThing(
         cause.measure().id(),
         cause.measure().title(),
         String.join(" ", cause.because()),
         cause.rooms().stream().map(RoomFacts::id).toList(),
-        cause.measure().cautions());
+        cautions(cause),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private FirstThing defect(Costed defect) {
+    Candidate candidate = defect.studied().candidate();
+    return new FirstThing(
+        candidate.id(),
+        candidate.title(),
+        String.join(" ", candidate.because()),
+        candidate.rooms().stream().map(RoomFacts::id).toList(),
+        cautions(candidate),
+        Optional.of(defect.studied().effect()),
+        Optional.of(defect.money()));
+  }
+
+  private List<String> cautions(Candidate candidate) {
+    return basis
+        .cautions()
+        .ofWork(candidate.measure().cautions(), assessment.home(), candidate.rooms())
+        .stream()
+        .map(ShownCaution::id)
+        .toList();
   }
 }

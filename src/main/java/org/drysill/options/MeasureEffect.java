@@ -15,8 +15,12 @@ import org.drysill.assess.Verdict;
  * @param moisture water kept out of or taken out of the air [kg/s]
  * @param excessChange change of the indoor vapour excess as ratio; -0.2 is a fifth less
  * @param excessAfter vapour excess afterwards [kg/m³]
+ * @param lacksToday outdoor air that the home lacks today [m³/s], where something is asked
+ * @param lacksAfter the same with the measure [m³/s]
  * @param wholeHome whole-home air afterwards against what is asked
  * @param extract extract of the rooms concerned afterwards against what is asked
+ * @param settles the ids of today's findings on extract, ventilators and doors that fall short and
+ *     would no longer
  * @param surfaces cold places and windows before and afterwards
  * @param enoughAir whether the home then has the air that is asked
  * @param opaqueSafe whether walls, corners and reveals are then without mould risk
@@ -29,8 +33,11 @@ public record MeasureEffect(
     Optional<Figure> moisture,
     Optional<Figure> excessChange,
     Optional<Figure> excessAfter,
+    Optional<Figure> lacksToday,
+    Optional<Figure> lacksAfter,
     Optional<Finding> wholeHome,
     List<Finding> extract,
+    List<String> settles,
     List<SurfaceChange> surfaces,
     Verdict enoughAir,
     Verdict opaqueSafe,
@@ -39,6 +46,7 @@ public record MeasureEffect(
   /** Copies the lists. */
   public MeasureEffect {
     extract = List.copyOf(extract);
+    settles = List.copyOf(settles);
     surfaces = List.copyOf(surfaces);
     notes = List.copyOf(notes);
   }

@@ -9,9 +9,12 @@ import org.drysill.reference.Citation;
 /**
  * What could be done in a home, in the order in which it deserves the money.
  *
- * @param first what comes before every measure: unsafe appliances, leaks, water from outside
- * @param ranked the measures with an effect here, best first
- * @param notHere the other measures, each with the reason
+ * @param first what comes before every measure: unsafe appliances, leaks, water from outside, fans
+ *     that are there and do not work
+ * @param ranked the measures with a shown effect here that the budget reaches, best first
+ * @param beyondBudget the measures with a shown effect that are dearer than the budget, ranked
+ *     among themselves; none where the survey states no budget
+ * @param notHere the other measures, each with the reason, those that the survey leaves out first
  * @param budget what the stated money buys; empty where the survey states none
  * @param fansNow what the fans of today cost to run
  * @param rule the ranking rule in plain sentences, in the order in which it is applied
@@ -23,6 +26,7 @@ import org.drysill.reference.Citation;
 public record OptionsResult(
     List<FirstThing> first,
     List<RankedMeasure> ranked,
+    List<RankedMeasure> beyondBudget,
     List<NotHere> notHere,
     Optional<Budget> budget,
     List<FanRunningCost> fansNow,
@@ -34,6 +38,7 @@ public record OptionsResult(
   public OptionsResult {
     first = List.copyOf(first);
     ranked = List.copyOf(ranked);
+    beyondBudget = List.copyOf(beyondBudget);
     notHere = List.copyOf(notHere);
     fansNow = List.copyOf(fansNow);
     rule = List.copyOf(rule);

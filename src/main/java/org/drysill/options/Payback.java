@@ -21,6 +21,8 @@ public record Payback(Kind kind, String against, Optional<Figure> years, String 
     YEARS,
     /** It costs no more at the start and saves from the first day. */
     AT_ONCE,
+    /** It is itself the cheapest of all that would do the same. */
+    CHEAPEST,
     /** A price or a flow is missing. */
     NOT_TOLD
   }

@@ -12,13 +12,14 @@ import java.util.List;
  * @param scope where it applies
  * @param changes what it changes, in plain words
  * @param because why it is considered here
+ * @param admissible whether it can be done without a safety test first
  * @param effect what it does to air, moisture and surfaces
  * @param money what it costs and saves
  * @param benefits what is not counted in money
  * @param cautions the ids of the cautions that belong to it, the gravest first
  * @param prerequisites what must be so, or be done, before it
  * @param exclusions the titles of measures that it cannot stand beside
- * @param reasons why it ranks where it does, in sentences
+ * @param reasons why it ranks where it does, in at most three sentences with figures
  */
 public record RankedMeasure(
     int rank,
@@ -28,6 +29,7 @@ public record RankedMeasure(
     Scope scope,
     String changes,
     String because,
+    boolean admissible,
     MeasureEffect effect,
     MeasureMoney money,
     Benefits benefits,

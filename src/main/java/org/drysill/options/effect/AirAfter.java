@@ -35,11 +35,6 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
         List.of(QUADRATURE));
   }
 
-  /** True where it likely adds any air. */
-  boolean adds() {
-    return zone.addedAir(change).likely() > 0;
-  }
-
   /** The whole home afterwards. */
   Finding wholeHome() {
     Finding today = assessment.ventilation().wholeHome();
@@ -67,12 +62,41 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
         .orElse(Verdict.UNKNOWN);
   }
 
-  /** Share of today's likely shortfall that it closes [1]. */
-  double shortfallClosed() {
-    double asked = assessment.ventilation().wholeHome().required().map(Figure::likely).orElse(0.0);
-    double today = zone.outdoorAir(FlowChange.NONE).likely();
-    double then = zone.outdoorAir(change).likely();
-    return asked <= today ? 0 : Math.max(0, Math.min(1, (then - today) / (asked - today)));
+  /** Air that the home lacks today [m³/s]; empty where nothing is asked. */
+  Optional<Figure> lacksToday() {
+    return lacks(
+        "lacks_today",
+        "outdoor air that the home lacks today",
+        FlowChange.NONE,
+        assessment.ventilation().provided().wholeHome());
+  }
+
+  /** Air that it still lacks with the measure [m³/s]. */
+  Optional<Figure> lacksAfter() {
+    return lacks(
+        "lacks_after", "outdoor air that the home still lacks with it", change, provided());
+  }
+
+  private Optional<Figure> lacks(String id, String name, FlowChange with, Figure then) {
+    return assessment
+        .ventilation()
+        .wholeHome()
+        .required()
+        .map(
+            asked ->
+                figures.of(
+                    id,
+                    name,
+                    positive(asked.value().minus(zone.outdoorAir(with))),
+                    Unit.AIRFLOW,
+                    "max(0, asked − Q)",
+                    List.of(Input.of("asked", asked), Input.of("Q", then)),
+                    List.of()));
+  }
+
+  private static Range positive(Range range) {
+    return new Range(
+        Math.max(0, range.low()), Math.max(0, range.likely()), Math.max(0, range.high()));
   }
 
   private Figure provided() {

@@ -1,14 +1,18 @@
 package org.drysill.options.effect;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.physics.Range;
 import org.drysill.survey.ColdSpot;
+import org.drysill.survey.ColdSpotKind;
 import org.drysill.survey.Room;
+import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 import org.drysill.yaml.Quantity;
 
@@ -26,7 +30,8 @@ final class ChangedHome {
                 facts.room().windows().stream()
                     .map(w -> windows.contains(w.id()) ? glazed(w, glazing) : w)
                     .toList(),
-                facts.room().coldSpots()));
+                facts.room().coldSpots(),
+                facts.room().walls()));
   }
 
   /** The home with some of its cold spots changed. */
@@ -39,7 +44,42 @@ final class ChangedHome {
                 facts.room().windows(),
                 facts.room().coldSpots().stream()
                     .map(s -> spots.contains(s.id()) ? warmer.apply(s) : s)
-                    .toList()));
+                    .toList(),
+                facts.room().walls()));
+  }
+
+  /** The home with the walls of some rooms insulated: each then has a factor in place of layers. */
+  static Home insulated(
+      Home home, List<String> rooms, Function<String, Optional<Range>> factorOfWall) {
+    return withRooms(home, r -> rooms.contains(r.id()) ? insulated(r, factorOfWall) : r);
+  }
+
+  private static RoomFacts insulated(
+      RoomFacts facts, Function<String, Optional<Range>> factorOfWall) {
+    List<ColdSpot> spots = new ArrayList<>(facts.room().coldSpots());
+    for (Wall wall : facts.room().walls()) {
+      factorOfWall.apply(wall.id()).map(f -> plane(wall, f)).ifPresent(spots::add);
+    }
+    return with(facts, facts.room().windows(), spots, List.of());
+  }
+
+  private static ColdSpot plane(Wall wall, Range factor) {
+    return new ColdSpot(
+        wall.id(),
+        wall.name(),
+        ColdSpotKind.WALL,
+        Optional.empty(),
+        List.of(),
+        Optional.of(quantity(factor)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
+  }
+
+  private static Quantity quantity(Range factor) {
+    return new Quantity(factor.likely(), factor.low(), factor.high(), "with the measure");
   }
 
   /** The home with some rooms warmer by a number of kelvin. */
@@ -55,7 +95,7 @@ final class ChangedHome {
         spot.kind(),
         spot.material(),
         List.of(),
-        Optional.of(new Quantity(factor.likely(), factor.low(), factor.high(), "with the measure")),
+        Optional.of(quantity(factor)),
         Optional.empty(),
         spot.mouldSeen(),
         spot.mouldArea(),
@@ -108,7 +148,8 @@ final class ChangedHome {
         home.assumptions());
   }
 
-  private static RoomFacts with(RoomFacts facts, List<Window> windows, List<ColdSpot> coldSpots) {
+  private static RoomFacts with(
+      RoomFacts facts, List<Window> windows, List<ColdSpot> coldSpots, List<Wall> walls) {
     Room r = facts.room();
     return new RoomFacts(
         new Room(
@@ -126,7 +167,7 @@ final class ChangedHome {
             r.doors(),
             windows,
             coldSpots,
-            r.walls(),
+            walls,
             r.moistureSources(),
             r.fans(),
             r.photos(),

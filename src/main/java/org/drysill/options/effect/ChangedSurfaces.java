@@ -1,6 +1,7 @@
 package org.drysill.options.effect;
 
 import java.util.List;
+import java.util.Optional;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
@@ -8,10 +9,9 @@ import org.drysill.options.site.Candidate;
 import org.drysill.physics.Range;
 import org.drysill.reference.measures.Measure;
 import org.drysill.reference.measures.SurfaceEffect;
-import org.drysill.survey.ColdSpot;
 
 /** The home as a measure leaves its windows, cold spots and warmth. */
-record ChangedSurfaces(Assessment assessment) {
+record ChangedSurfaces(Assessment assessment, Strength strength) {
 
   Home with(Candidate candidate) {
     Home home = assessment.home();
@@ -19,7 +19,7 @@ record ChangedSurfaces(Assessment assessment) {
     Home changed = measure.surface().map(s -> surfaces(candidate, s)).orElse(home);
     return measure
         .warmth()
-        .map(w -> ChangedHome.heated(changed, rooms(candidate), w.raisesBy().range()))
+        .map(w -> ChangedHome.heated(changed, rooms(candidate), strength.of(w.raisesBy().range())))
         .orElse(changed);
   }
 
@@ -36,28 +36,34 @@ record ChangedSurfaces(Assessment assessment) {
             .orElse(home);
     return effect
         .shortfallRemoved()
-        .map(
-            s ->
-                ChangedHome.warmer(
-                    glazed, candidate.scope().coldSpots(), spot -> warmer(spot, s.range())))
+        .map(s -> warmer(glazed, candidate, effect, strength.of(s.range())))
         .orElse(glazed);
   }
 
+  /** A measure with a transmittance of its own covers whole walls, and the corners in them. */
+  private Home warmer(Home home, Candidate candidate, SurfaceEffect effect, Range share) {
+    Home corners =
+        ChangedHome.warmer(
+            home,
+            candidate.scope().coldSpots(),
+            spot -> nearer(spot.id(), share).map(f -> ChangedHome.factored(spot, f)).orElse(spot));
+    return effect.uValueAfter().isEmpty()
+        ? corners
+        : ChangedHome.insulated(corners, rooms(candidate), wall -> nearer(wall, share));
+  }
+
   /** The factor then lacks less to 1: f' = 1 − (1 − f)·(1 − share). */
-  private ColdSpot warmer(ColdSpot spot, Range share) {
+  private Optional<Range> nearer(String place, Range share) {
     return assessment.condensation().places().stream()
-        .filter(p -> p.id().equals(spot.id()))
+        .filter(p -> p.id().equals(place))
         .map(p -> p.factor().figure().value())
         .findFirst()
         .map(
             f ->
-                ChangedHome.factored(
-                    spot,
-                    new Range(
-                        nearer(f.low(), share.low()),
-                        nearer(f.likely(), share.likely()),
-                        nearer(f.high(), share.high()))))
-        .orElse(spot);
+                new Range(
+                    nearer(f.low(), share.low()),
+                    nearer(f.likely(), share.likely()),
+                    nearer(f.high(), share.high())));
   }
 
   private static double nearer(double factor, double share) {

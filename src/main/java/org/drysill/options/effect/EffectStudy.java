@@ -7,9 +7,8 @@ import org.drysill.assess.Assessment;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
-import org.drysill.assess.Verdict;
 import org.drysill.assess.Working.Input;
-import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.OptionsBasis;
@@ -34,6 +33,7 @@ public final class EffectStudy {
   private final Assessment assessment;
   private final OptionsBasis basis;
   private final SteadyZone zone;
+  private final Figure production;
   private final MoistureShares moisture;
 
   /** For an assessment and what is published. */
@@ -43,8 +43,13 @@ public final class EffectStudy {
     ProvidedAir air = assessment.ventilation().provided();
     this.zone =
         new SteadyZone(air.supply().value(), air.extract().value(), air.infiltration().value());
+    this.production = Production.of(assessment.moisture());
     this.moisture =
-        new MoistureShares(assessment.moisture(), basis.defaults().mostRemoved().likely());
+        new MoistureShares(
+            assessment.moisture(),
+            assessment.ventilation().extract(),
+            production.likely(),
+            basis.defaults().mostRemoved().likely());
   }
 
   /** The effect of a candidate; empty where its flow cannot be told. */
@@ -54,69 +59,71 @@ public final class EffectStudy {
     if (air.isPresent() && flow.isEmpty()) {
       return Optional.empty();
     }
-    FlowChange change =
-        air.map(a -> new FlowChanges(assessment).of(candidate, a, flow.orElseThrow().mean()))
-            .orElse(FlowChange.NONE);
-    return Optional.of(study(candidate, flow, change));
+    return Optional.of(study(candidate, flow));
   }
 
-  private Studied study(Candidate candidate, Optional<NewFlow> flow, FlowChange change) {
-    Measure measure = candidate.measure();
-    Range water = measure.moisture().map(moisture::water).orElse(Range.exactly(0));
+  private Studied study(Candidate candidate, Optional<NewFlow> flow) {
+    List<FanFlow> replaced = new ReplacedFans(assessment.ventilation().provided()).by(candidate);
+    FlowChange change =
+        candidate
+            .measure()
+            .air()
+            .flatMap(a -> flow.map(f -> FlowChange.of(a.moves(), f.mean(), replaced)))
+            .orElse(FlowChange.NONE);
+    Range water = moisture.water(candidate);
     Range ratio = zone.dilution(change).times(moisture.left(water));
-    CondensationResult then =
-        basis
-            .surfaces()
-            .assess(
-                new ChangedSurfaces(assessment).with(candidate),
-                new ScaledVapour(assessment).times(ratio));
-    SurfaceCompared compared = new SurfaceCompared(assessment.condensation(), then);
-    AirAfter air = new AirAfter(assessment, zone, change, new Figures(candidate.id()));
-    MeasureEffect effect = effect(candidate, flow, air, water, ratio, compared);
+    MeasureEffect effect = effect(candidate, flow, change, water, ratio);
     return new Studied(
         candidate,
         effect,
         flow.map(f -> new Studied.Running(f.running(), f.shareOfDay())),
+        replaced,
         water,
-        air.shortfallClosed(),
-        opaqueClosed(compared.changes()),
-        works(measure, effect, ratio, air));
+        new ShownEffect(
+                basis.defaults().leastEffect().likely(),
+                !assessment.condensation().places().isEmpty())
+            .in(effect));
   }
 
   private MeasureEffect effect(
-      Candidate candidate,
-      Optional<NewFlow> flow,
-      AirAfter air,
-      Range water,
-      Range ratio,
-      SurfaceCompared compared) {
+      Candidate candidate, Optional<NewFlow> flow, FlowChange change, Range water, Range ratio) {
     Figures figures = new Figures(candidate.id());
-    boolean moves =
-        candidate.measure().air().filter(a -> a.moves() != AirMove.TRANSFER).isPresent();
-    Figure change =
-        figures.of(
-            "excess_change",
-            "change of the indoor vapour excess",
-            ratio.plus(Range.exactly(-1)),
-            Unit.PERCENT,
-            "(G' / G) · (Q / Q') − 1",
-            List.of(
-                Input.of("Q", assessment.ventilation().provided().wholeHome()),
-                Input.of("G", assessment.moisture().itemised())),
-            List.of(BALANCE));
+    AirAfter air = new AirAfter(assessment, zone, change, figures);
+    SurfaceCompared surfaces = new SurfacesWith(assessment, basis.surfaces()).of(candidate, ratio);
+    Optional<NewFlow> moved =
+        flow.filter(f -> candidate.measure().air().orElseThrow().moves() != AirMove.TRANSFER);
+    List<Finding> extract =
+        flow.map(f -> new ExtractAfter(assessment, figures).of(candidate, f)).orElse(List.of());
+    Figure changed = excessChange(figures, ratio);
     return new MeasureEffect(
-        moves ? Optional.of(air.added()) : Optional.empty(),
-        moves ? flow.map(f -> running(figures, f)) : Optional.empty(),
+        moved.map(f -> air.added()),
+        moved.map(f -> running(figures, f)),
         water.high() > 0 ? Optional.of(water(figures, water, candidate)) : Optional.empty(),
-        ratio.equals(Range.exactly(1)) ? Optional.empty() : Optional.of(change),
-        excessAfter(figures, ratio, change),
-        moves ? Optional.of(air.wholeHome()) : Optional.empty(),
-        flow.map(f -> new ExtractAfter(assessment, figures).of(candidate, f)).orElse(List.of()),
-        compared.changes(),
+        ratio.equals(Range.exactly(1)) ? Optional.empty() : Optional.of(changed),
+        excessAfter(figures, ratio, changed),
+        air.lacksToday(),
+        air.lacksAfter(),
+        moved.map(f -> air.wholeHome()),
+        extract,
+        new Settled(assessment.ventilation()).by(candidate, extract),
+        surfaces.changes(),
         air.verdict(),
-        compared.opaqueSafe(),
-        Optional.of(wetGlass(figures, compared)),
+        surfaces.opaqueSafe(),
+        Optional.of(wetGlass(figures, surfaces.changes())),
         notes(candidate.measure()));
+  }
+
+  private Figure excessChange(Figures figures, Range ratio) {
+    return figures.of(
+        "excess_change",
+        "change of the indoor vapour excess",
+        ratio.plus(Range.exactly(-1)),
+        Unit.PERCENT,
+        "(G' / G) · (Q / Q') − 1",
+        List.of(
+            Input.of("Q", assessment.ventilation().provided().wholeHome()),
+            Input.of("G", production)),
+        List.of(BALANCE));
   }
 
   private static Figure running(Figures figures, NewFlow flow) {
@@ -159,11 +166,14 @@ public final class EffectStudy {
                     List.of(BALANCE)));
   }
 
-  private static Figure wetGlass(Figures figures, SurfaceCompared compared) {
+  private static Figure wetGlass(Figures figures, List<SurfaceChange> changes) {
     return figures.of(
         "wet_glass_months",
         "months with condensation, summed over the windows",
-        Range.exactly(compared.wetGlassMonths()),
+        changes.stream()
+            .filter(SurfaceChange::glass)
+            .map(SurfaceChange::monthsAfter)
+            .reduce(Range.exactly(0), Range::plus),
         Unit.COUNT,
         "Σ months at risk of each window, assessed again",
         List.of(),
@@ -176,26 +186,5 @@ public final class EffectStudy {
       notes.add("It moves no air by itself; it lets fans reach the rooms behind doors.");
     }
     return notes;
-  }
-
-  private boolean works(Measure measure, MeasureEffect effect, Range ratio, AirAfter air) {
-    double least = basis.defaults().leastEffect().likely();
-    boolean settlesExtract =
-        effect.extract().stream().map(Finding::verdict).anyMatch(v -> v == Verdict.MEETS);
-    boolean drier = ratio.likely() < 1 - least;
-    boolean fewerMonths =
-        effect.surfaces().stream().anyMatch(s -> s.monthsAfter() < s.monthsBefore());
-    boolean passes = measure.air().filter(a -> a.moves() == AirMove.TRANSFER).isPresent();
-    return drier || fewerMonths || passes || (settlesExtract && air.adds());
-  }
-
-  private static double opaqueClosed(List<SurfaceChange> changes) {
-    int before = 0;
-    int after = 0;
-    for (SurfaceChange change : changes) {
-      before += change.glass() ? 0 : change.monthsBefore();
-      after += change.glass() ? 0 : change.monthsAfter();
-    }
-    return before == 0 ? 0 : Math.max(0, (before - after) / (double) before);
   }
 }

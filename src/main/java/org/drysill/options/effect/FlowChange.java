@@ -1,6 +1,11 @@
 package org.drysill.options.effect;
 
+import java.util.List;
+import java.util.function.Function;
+import org.drysill.assess.Figure;
+import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.physics.Range;
+import org.drysill.reference.measures.AirMove;
 
 /**
  * How a measure changes the flows of a home, averaged over time.
@@ -17,19 +22,26 @@ record FlowChange(
 
   static final FlowChange NONE = new FlowChange(ZERO, ZERO, ZERO, ZERO, ZERO);
 
-  static FlowChange supplying(Range flow) {
-    return new FlowChange(flow, ZERO, ZERO, ZERO, ZERO);
+  /**
+   * A new flow and the fans whose place it takes.
+   *
+   * @param moves which way
+   * @param flow the new flow, averaged over time [m³/s]
+   * @param replaced the fans that go
+   */
+  static FlowChange of(AirMove moves, Range flow, List<FanFlow> replaced) {
+    Range in = sum(replaced, FanFlow::supply);
+    Range out = sum(replaced, FanFlow::extract);
+    return switch (moves) {
+      case EXTRACT -> new FlowChange(ZERO, flow, ZERO, in, out);
+      case SUPPLY -> new FlowChange(flow, ZERO, ZERO, in, out);
+      case EXCHANGE -> new FlowChange(flow, flow, ZERO, in, out);
+      case INFILTRATION -> new FlowChange(ZERO, ZERO, flow, in, out);
+      case TRANSFER -> NONE;
+    };
   }
 
-  static FlowChange extracting(Range flow, Range removed) {
-    return new FlowChange(ZERO, flow, ZERO, ZERO, removed);
-  }
-
-  static FlowChange exchanging(Range flow, Range supplyRemoved, Range extractRemoved) {
-    return new FlowChange(flow, flow, ZERO, supplyRemoved, extractRemoved);
-  }
-
-  static FlowChange infiltrating(Range flow) {
-    return new FlowChange(ZERO, ZERO, flow, ZERO, ZERO);
+  private static Range sum(List<FanFlow> fans, Function<FanFlow, Figure> flow) {
+    return fans.stream().map(flow).map(Figure::value).reduce(ZERO, Range::plus);
   }
 }

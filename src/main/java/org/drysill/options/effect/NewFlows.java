@@ -12,6 +12,7 @@ import org.drysill.reference.measures.MeasurePlace;
 import org.drysill.reference.rules.ExtractMode;
 import org.drysill.reference.rules.Terminal;
 import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
 
 /** The flow that a measure moves, from the rule set, from the measure's data or from the fan. */
 record NewFlows(Assessment assessment, OptionsBasis basis) {
@@ -68,13 +69,31 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
   private Optional<NewFlow> declared(Candidate candidate, AirEffect air) {
     return candidate.sites().stream()
         .flatMap(s -> s.fan().stream())
-        .flatMap(f -> f.declaredFlow().stream())
-        .map(q -> q.range().times(basis.defaults().repairedFlow().range()))
-        .map(
-            r ->
-                new NewFlow(
-                    r, share(candidate, air), Basis.DECLARED, air.source(), Optional.empty()))
+        .filter(f -> f.declaredFlow().isPresent())
+        .map(f -> declared(candidate, air, f))
         .findFirst();
+  }
+
+  private NewFlow declared(Candidate candidate, AirEffect air, Fan fan) {
+    return new NewFlow(
+        fan.declaredFlow().orElseThrow().range().times(basis.defaults().repairedFlow().range()),
+        share(candidate, air),
+        Basis.DECLARED,
+        air.source(),
+        candidate
+            .room()
+            .flatMap(r -> ExtractRates.of(assessment.ventilation().rules(), r, mode(fan), at(fan)))
+            .map(ExtractRates.Asked::flow));
+  }
+
+  private static ExtractMode mode(Fan fan) {
+    return fan.kind() == FanKind.CONTINUOUS_EXTRACT
+        ? ExtractMode.CONTINUOUS
+        : ExtractMode.INTERMITTENT;
+  }
+
+  private static Terminal at(Fan fan) {
+    return fan.kind() == FanKind.EXTRACT_HOOD ? Terminal.HOOD : Terminal.ELSEWHERE;
   }
 
   private Range share(Candidate candidate, AirEffect air) {

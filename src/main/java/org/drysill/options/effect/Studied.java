@@ -1,7 +1,9 @@
 package org.drysill.options.effect;
 
+import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.site.Candidate;
 import org.drysill.physics.Range;
@@ -13,21 +15,21 @@ import org.drysill.physics.Range;
  * @param effect its effect for the report
  * @param running the flow of its fan while it runs [m³/s] and its share of the day, where it has
  *     one
+ * @param replaced the fans of today whose place it takes
  * @param water water less in the air [kg/s]
- * @param shortfallClosed share of today's shortfall of air that it closes [1]; 0 where there is
- *     none
- * @param opaqueMonthsClosed share of the months at risk on walls that it ends [1]; 0 where there
- *     are none
- * @param works whether it has any effect here
+ * @param works whether an effect is shown here
  */
 public record Studied(
     Candidate candidate,
     MeasureEffect effect,
     Optional<Running> running,
+    List<FanFlow> replaced,
     Range water,
-    double shortfallClosed,
-    double opaqueMonthsClosed,
     boolean works) {
+  /** Copies the list. */
+  public Studied {
+    replaced = List.copyOf(replaced);
+  }
 
   /**
    * How a fan runs.

@@ -10,41 +10,51 @@ import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.options.SurfaceChange;
+import org.drysill.physics.Range;
 
-/** Cold places before a measure and with it; the worst part of a window stands for it. */
+/**
+ * Cold places before a measure and with it; the worst part of a window stands for it.
+ *
+ * <p>Before and after are compared at the same likely values of factor and vapour: what is not
+ * known about a corner is the same on both days. Only the strength of the measure makes a range.
+ */
 final class SurfaceCompared {
   private final Map<String, ColdPlace> before;
   private final Map<String, ColdPlace> after;
+  private final Map<String, ColdPlace> weakest;
+  private final Map<String, ColdPlace> strongest;
 
-  SurfaceCompared(CondensationResult before, CondensationResult after) {
+  /**
+   * The surfaces assessed again.
+   *
+   * @param before as they are
+   * @param after with the likely effect and all ranges
+   * @param weakest at the weaker end of the effect
+   * @param strongest at its stronger end
+   */
+  SurfaceCompared(
+      CondensationResult before,
+      CondensationResult after,
+      CondensationResult weakest,
+      CondensationResult strongest) {
     this.before = worst(before);
     this.after = worst(after);
+    this.weakest = worst(weakest);
+    this.strongest = worst(strongest);
   }
 
   /** The places that are at risk before or afterwards, in the order of the survey. */
   List<SurfaceChange> changes() {
     return before.values().stream()
         .map(this::change)
-        .filter(c -> c.monthsBefore() > 0 || c.monthsAfter() > 0)
+        .filter(c -> c.monthsBefore() > 0 || c.monthsAfter().high() > 0)
         .toList();
   }
 
-  /** Months with condensation on glass in a year afterwards, summed over the windows. */
-  int wetGlassMonths() {
-    return after.values().stream()
-        .filter(p -> p.surface() == SurfaceClass.GLASS)
-        .mapToInt(SurfaceCompared::months)
-        .sum();
-  }
-
-  /** Whether walls, corners and reveals are then without mould risk. */
+  /** Whether walls, corners and reveals are then without mould risk, all ranges at their worst. */
   Verdict opaqueSafe() {
-    return opaqueSafe(after);
-  }
-
-  private static Verdict opaqueSafe(Map<String, ColdPlace> places) {
     List<ColdPlace> opaque =
-        places.values().stream().filter(p -> p.surface() == SurfaceClass.OPAQUE).toList();
+        after.values().stream().filter(p -> p.surface() == SurfaceClass.OPAQUE).toList();
     if (opaque.isEmpty()) {
       return Verdict.UNKNOWN;
     }
@@ -57,13 +67,21 @@ final class SurfaceCompared {
   }
 
   private SurfaceChange change(ColdPlace place) {
-    ColdPlace then = Optional.ofNullable(after.get(place.item())).orElse(place);
     return new SurfaceChange(
         place.item(),
         place.roomName() + ", " + place.name(),
         place.surface() == SurfaceClass.GLASS,
         months(place),
-        months(then));
+        monthsAfter(place));
+  }
+
+  private Range monthsAfter(ColdPlace place) {
+    return SteadyZone.ordered(
+        months(strongest, place), months(after, place), months(weakest, place));
+  }
+
+  private static int months(Map<String, ColdPlace> places, ColdPlace place) {
+    return months(Optional.ofNullable(places.get(place.item())).orElse(place));
   }
 
   private static Map<String, ColdPlace> worst(CondensationResult result) {

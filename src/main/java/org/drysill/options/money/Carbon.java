@@ -36,7 +36,7 @@ final class Carbon {
   Figure of(Figures figures, EnergyUse use) {
     Range value =
         Signed.product(use.heatLost().minus(use.heatSaved()), heat.value().range())
-            .plus(use.electricity().times(electricity.value().range()));
+            .plus(Signed.product(use.electricity(), electricity.value().range()));
     return figures.of(
         "co2",
         "carbon dioxide of its energy in a year",

@@ -7,7 +7,6 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
-import org.drysill.assess.recovery.RecoveryUnit;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.options.FanRunningCost;
 import org.drysill.options.OptionsBasis;
@@ -20,13 +19,13 @@ public final class FanCosts {
   private static final double HOURS_PER_YEAR = 8760;
 
   private final Assessment assessment;
-  private final OptionsBasis basis;
+  private final Recovered recovered;
   private final HeatYear year;
 
   /** For an assessment and what is published. */
   public FanCosts(Assessment assessment, OptionsBasis basis) {
     this.assessment = assessment;
-    this.basis = basis;
+    this.recovered = new Recovered(assessment, basis);
     this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
   }
 
@@ -38,8 +37,8 @@ public final class FanCosts {
   private FanRunningCost of(FanFlow fan) {
     Figures figures = new Figures("fan." + fan.fan().id());
     Optional<Figure> power = fan.fan().power().map(p -> electricity(figures, fan, p.range()));
-    Range moved = larger(fan.supply().value(), fan.extract().value());
-    Range share = recovered(fan);
+    Range moved = moved(fan);
+    Range share = recovered.by(fan);
     Optional<Figure> lost =
         moved.high() > 0
             ? Optional.of(heat(figures, fan, "heat_lost", moved.times(left(share)), "q·(1 − η)·Q"))
@@ -98,34 +97,14 @@ public final class FanCosts {
             List.of()));
   }
 
-  /** Share of the heat that a unit keeps: measured, else declared and taken down for use. */
-  private Range recovered(FanFlow fan) {
-    Optional<Range> measured =
-        assessment
-            .recovery()
-            .unit(fan.fan().id())
-            .flatMap(RecoveryUnit::measured)
-            .map(Figure::value);
-    Range share =
-        measured
-            .or(
-                () ->
-                    fan.fan()
-                        .declaredHeatRecovery()
-                        .map(d -> d.range().times(basis.defaults().recoveryInUse().range())))
-            .orElse(Range.exactly(0));
-    return new Range(clip(share.low()), clip(share.likely()), clip(share.high()));
-  }
-
-  private static double clip(double share) {
-    return Math.max(0, Math.min(1, share));
-  }
-
   private static Range left(Range share) {
     return new Range(1 - share.high(), 1 - share.likely(), 1 - share.low());
   }
 
-  private static Range larger(Range a, Range b) {
-    return a.likely() >= b.likely() ? a : b;
+  /** What a fan exchanges or takes out, averaged over time [m³/s]. */
+  static Range moved(FanFlow fan) {
+    Range supply = fan.supply().value();
+    Range extract = fan.extract().value();
+    return supply.likely() >= extract.likely() ? supply : extract;
   }
 }

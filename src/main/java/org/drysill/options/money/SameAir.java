@@ -3,15 +3,15 @@ package org.drysill.options.money;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.drysill.assess.Figure;
 import org.drysill.options.MeasureMoney;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.Payback;
 import org.drysill.options.effect.Figures;
+import org.drysill.physics.Range;
 
 /**
- * Compares each measure that brings air with the cheapest other one that brings as much. The other
- * one is taken as if it ran at the same flow, so that it is charged for no more air.
+ * Compares each measure that brings air with the cheapest one that brings as much. The other one is
+ * taken as if it ran at the same flow, so that it is charged for the heat of no more air.
  */
 public final class SameAir {
   private final List<Costed> all;
@@ -19,10 +19,10 @@ public final class SameAir {
   private final PaybackWords words;
 
   /** Among all measures that were costed. */
-  public SameAir(List<Costed> all, OptionsBasis basis) {
+  public SameAir(List<Costed> all, OptionsBasis basis, String currency) {
     this.all = List.copyOf(all);
     this.same = basis.defaults().sameAir().likely();
-    this.words = new PaybackWords(basis.defaults());
+    this.words = new PaybackWords(basis.defaults(), currency);
   }
 
   /** The measure with the comparison filled in. */
@@ -44,58 +44,53 @@ public final class SameAir {
             m.annualCost(),
             m.againstNothing(),
             payback(costed),
-            m.notTold()));
+            m.notTold()),
+        costed.heatCost());
   }
 
+  /** Empty for what brings no air, and where nothing else brings as much. */
   private Optional<Payback> payback(Costed costed) {
-    if (costed.studied().addedAir() <= 0) {
-      return Optional.empty();
-    }
-    return cheapest(costed)
-        .map(
-            other ->
-                words.of(
-                    new Figures(costed.studied().candidate().id()),
-                    "payback_same_air",
-                    "the same air by " + other.studied().candidate().measure().name(),
-                    costed.firstCost().map(f -> f - other.firstCost().orElse(0.0)),
-                    running(other, costed.studied().addedAir()) - running(costed)));
-  }
-
-  private Optional<Costed> cheapest(Costed costed) {
     double air = costed.studied().addedAir();
+    return air > 0 ? cheapest(costed, air).map(o -> against(costed, o, air)) : Optional.empty();
+  }
+
+  private Payback against(Costed costed, Costed other, double air) {
+    String name = "the same air by " + other.studied().candidate().measure().name();
+    if (costed.firstCost().isEmpty()) {
+      return words.notTold(name);
+    }
+    if (costed.annualCost().orElseThrow() <= yearly(other, air)) {
+      return words.cheapest();
+    }
+    double extra = costed.firstCost().orElseThrow() - other.firstCost().orElseThrow();
+    double saving = other.runningCost() - spared(other, air) - costed.runningCost();
+    return words.of(
+        new Figures(costed.studied().candidate().id()),
+        "payback_same_air",
+        name,
+        Range.exactly(extra),
+        Range.exactly(saving),
+        costed.studied().candidate().measure().lifeYears());
+  }
+
+  private Optional<Costed> cheapest(Costed costed, double air) {
     return all.stream()
-        .filter(o -> !o.studied().candidate().id().equals(costed.studied().candidate().id()))
-        .filter(o -> o.studied().addedAir() >= same * air && o.firstCost().isPresent())
-        .min(
-            Comparator.comparingDouble((Costed o) -> running(o, air) + yearly(o))
-                .thenComparing(o -> o.studied().candidate().id()));
+        .filter(o -> !id(o).equals(id(costed)))
+        .filter(o -> o.studied().addedAir() >= same * air && o.annualCost().isPresent())
+        .min(Comparator.comparingDouble((Costed o) -> yearly(o, air)).thenComparing(SameAir::id));
   }
 
-  private static double yearly(Costed costed) {
-    return costed.annualCost().orElse(0.0) - running(costed);
+  private static String id(Costed costed) {
+    return costed.studied().candidate().id();
   }
 
-  private static double running(Costed costed) {
-    return costed.money().runningCost().map(Figure::likely).orElse(0.0);
+  /** Yearly cost over the horizon at a smaller flow. */
+  private static double yearly(Costed costed, double air) {
+    return costed.annualCost().orElseThrow() - spared(costed, air);
   }
 
-  /** Running cost with the heat of the added air charged for a smaller flow. */
-  private static double running(Costed costed, double air) {
-    double share = Math.min(1, air / costed.studied().addedAir());
-    double rest = costed.money().upkeep().map(Figure::likely).orElse(0.0) + powerCost(costed);
-    return heatCost(costed) * share + rest;
-  }
-
-  private static double heatCost(Costed costed) {
-    return costed.money().energyCost().map(Figure::likely).orElse(0.0) - powerCost(costed);
-  }
-
-  private static double powerCost(Costed costed) {
-    return costed.money().energyCost().stream()
-        .flatMap(f -> f.working().inputs().stream())
-        .filter(i -> i.symbol().equals("p_el"))
-        .mapToDouble(i -> i.value().likely() * costed.money().electricity().likely())
-        .sum();
+  /** Cost of heat that the air spares which it would not have to bring [currency/a]. */
+  private static double spared(Costed costed, double air) {
+    return costed.heatCost() * (1 - Math.min(1, air / costed.studied().addedAir()));
   }
 }

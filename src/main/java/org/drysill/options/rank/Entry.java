@@ -2,7 +2,6 @@ package org.drysill.options.rank;
 
 import java.util.List;
 import org.drysill.assess.Figure;
-import org.drysill.assess.Verdict;
 import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.options.money.Costed;
 
@@ -19,16 +18,18 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     cautions = List.copyOf(cautions);
   }
 
-  /** 0 to 4: how surely air suffices and walls stay free of mould risk with it. */
-  int targets() {
-    return points(costed.studied().effect().enoughAir())
-        + points(costed.studied().effect().opaqueSafe());
+  Progress progress() {
+    return new Progress(costed.studied().effect());
   }
 
-  /** How far it goes towards both, in steps. */
-  long progress(double step) {
-    double way = (costed.studied().shortfallClosed() + costed.studied().opaqueMonthsClosed()) / 2;
-    return (long) Math.floor(way / step + 1e-9);
+  /** How far it goes, in whole steps. */
+  long steps(double step) {
+    // A hair is added so that a share of exactly one step counts as reached.
+    return (long) Math.floor(progress().share() / step + 1e-9);
+  }
+
+  boolean isStopGap() {
+    return costed.studied().candidate().measure().isStopGap();
   }
 
   double wetGlassMonths() {
@@ -41,13 +42,5 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
 
   double firstCost() {
     return costed.firstCost().orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private static int points(Verdict verdict) {
-    return switch (verdict) {
-      case MEETS -> 2;
-      case UNKNOWN -> 1;
-      case SHORT -> 0;
-    };
   }
 }

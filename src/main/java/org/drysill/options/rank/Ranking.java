@@ -13,15 +13,18 @@ public record Ranking(double step) {
   /** The rule in plain sentences. */
   public List<String> rule() {
     return List.of(
-        "Unsafe appliances and water from leaks, rain or ground come before every measure.",
-        "First come measures that are safe as the home stands; those that need a safety test"
-            + " before the work come after them.",
-        "Then counts how surely the home would have enough air and walls free of mould risk: yes,"
-            + " not told, no.",
-        "Then how far the measure goes towards both, in coarse steps, so that a trifle does not"
-            + " win for being cheap.",
+        "Unsafe appliances, water from leaks, rain or ground, and fans that are there and do not"
+            + " work come before every measure.",
+        "Then come measures that are safe as the home stands, before those that need a safety test"
+            + " first.",
+        "Among them counts how much of what the home likely lacks a measure closes: air, and months"
+            + " of mould risk on walls and corners, in quarters, so that a trifle does not win for"
+            + " being cheap.",
+        "Among those that go as far a stop-gap, which relieves the sign while it is used and leaves"
+            + " the cause, comes last.",
         "Then the lower yearly cost over the horizon: purchase, replacement, energy and upkeep.",
-        "Then fewer months with wet glass, then the lower first cost, then the name.");
+        "Then fewer months with wet glass, then the lower first cost.",
+        "What shows no effect here, and what is dearer than the budget, is listed apart.");
   }
 
   /** The entries, best first. */
@@ -31,8 +34,8 @@ public record Ranking(double step) {
 
   Comparator<Entry> order() {
     return Comparator.comparing((Entry e) -> !e.admissible())
-        .thenComparing(Comparator.comparingInt(Entry::targets).reversed())
-        .thenComparing(Comparator.comparingLong((Entry e) -> e.progress(step)).reversed())
+        .thenComparing(Comparator.comparingLong((Entry e) -> e.steps(step)).reversed())
+        .thenComparing(Entry::isStopGap)
         .thenComparingDouble(Entry::annualCost)
         .thenComparingDouble(Entry::wetGlassMonths)
         .thenComparingDouble(Entry::firstCost)

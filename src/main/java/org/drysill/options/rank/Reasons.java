@@ -1,75 +1,184 @@
 package org.drysill.options.rank;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import org.drysill.assess.Figure;
+import java.util.stream.Stream;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Verdict;
+import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.options.MeasureEffect;
-import org.drysill.options.Payback;
 import org.drysill.options.SurfaceChange;
+import org.drysill.physics.Range;
+import org.drysill.reference.measures.Measure;
 
-/** Why a measure ranks where it does, in sentences. */
-final class Reasons {
-  private Reasons() {}
+/** Why a measure ranks where it does: what it does, what puts it there, what it leaves. */
+record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
 
-  static List<String> of(Entry entry) {
-    MeasureEffect effect = entry.costed().studied().effect();
-    List<String> reasons = new ArrayList<>();
-    if (!entry.admissible()) {
-      reasons.add(
-          "It ranks behind because an appliance takes its air from the room: a safety test has to"
-              + " come before it.");
-    }
-    reasons.add(air(effect, entry.costed().studied().shortfallClosed()));
-    surfaces(effect.surfaces()).ifPresent(reasons::add);
-    effect.excessChange().ifPresent(f -> reasons.add(moisture(f)));
-    reasons.add(money(entry));
-    reasons.add(entry.costed().money().againstNothing().words());
-    entry.costed().money().againstSameAir().map(Payback::words).ifPresent(reasons::add);
-    return reasons;
+  /** At most three sentences; the entry above is empty for the first. */
+  List<String> of(Entry entry, Optional<Entry> above) {
+    return sentences(does(entry), above.flatMap(a -> behind(entry, a)), leaves(entry));
   }
 
-  private static String air(MeasureEffect effect, double closed) {
-    return switch (effect.enoughAir()) {
-      case MEETS -> "With it the home surely has the air that is asked.";
-      case UNKNOWN -> "Whether the home then has the air that is asked cannot be told yet.";
-      case SHORT ->
-          closed > 0
-              ? "It closes about " + percent(closed) + " of what the home lacks in air."
-              : "It does not add to the air of the home.";
-    };
+  /** For what is dearer than the money at hand. */
+  List<String> beyond(Entry entry) {
+    String dear =
+        "It costs "
+            + purse.words(entry.firstCost())
+            + " and the budget is "
+            + purse.words(purse.money().orElseThrow().high())
+            + ".";
+    return sentences(Optional.of(dear), does(entry), leaves(entry));
   }
 
-  private static Optional<String> surfaces(List<SurfaceChange> surfaces) {
-    int before = surfaces.stream().mapToInt(SurfaceChange::monthsBefore).sum();
-    int after = surfaces.stream().mapToInt(SurfaceChange::monthsAfter).sum();
-    if (before == 0) {
+  private static List<String> sentences(
+      Optional<String> first, Optional<String> second, Optional<String> third) {
+    return Stream.of(first, second, third).flatMap(Optional::stream).toList();
+  }
+
+  private Optional<String> does(Entry entry) {
+    Progress progress = entry.progress();
+    return Stream.of(air(progress), walls(progress.walls()), glass(progress.glass()))
+        .flatMap(Optional::stream)
+        .limit(entry.progress().lacksToday() > 0 ? 2 : 1)
+        .reduce((a, b) -> a.substring(0, a.length() - 1) + "; " + lower(b));
+  }
+
+  private static String lower(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  private Optional<String> air(Progress progress) {
+    return progress.airClosed() > 0
+        ? Optional.of(
+            "It closes "
+                + flows().provided(progress.airClosed())
+                + " of the "
+                + flows().required(progress.lacksToday())
+                + " of outdoor air that the home likely lacks.")
+        : Optional.empty();
+  }
+
+  private static Optional<String> walls(List<SurfaceChange> walls) {
+    Range ended = Progress.ended(walls);
+    if (ended.likely() <= 0) {
       return Optional.empty();
     }
+    String months = "It ends " + months(ended, Progress.months(walls)) + " of mould risk a year";
+    long resolved = Progress.resolved(walls);
     return Optional.of(
-        after < before
-            ? "Months at risk, summed over all cold places, fall from "
-                + before
-                + " to "
-                + after
-                + "."
-            : "It takes no month at risk from the cold places.");
+        walls.size() == 1
+            ? months + " at the only place at risk, " + walls.get(0).name() + "."
+            : months + " at " + walls.size() + " places; " + freed(resolved) + ".");
   }
 
-  private static String moisture(Figure change) {
-    double likely = change.likely();
-    return likely <= 0
-        ? "The vapour excess of the home falls by about " + percent(-likely) + "."
-        : "The vapour excess of the home rises by about " + percent(likely) + ".";
+  private static String freed(long resolved) {
+    return resolved == 0
+        ? "none of them is then likely free of it"
+        : resolved + (resolved == 1 ? " is" : " are") + " then likely free of it";
   }
 
-  private static String money(Entry entry) {
-    return entry.costed().annualCost().isPresent()
-        ? "Its yearly cost over the horizon decides among measures that go as far."
-        : "Its cost cannot be told, so it stands behind those whose cost is known.";
+  private static Optional<String> glass(List<SurfaceChange> glass) {
+    Range ended = Progress.ended(glass);
+    return ended.likely() > 0
+        ? Optional.of(
+            "It ends "
+                + months(ended, Progress.months(glass))
+                + " of wet glass a year, summed over "
+                + glass.size()
+                + (glass.size() == 1 ? " window." : " windows."))
+        : Optional.empty();
   }
 
-  private static String percent(double share) {
-    return Math.round(share * 100) + " %";
+  private static String months(Range ended, int all) {
+    return whole(ended.likely())
+        + " of the "
+        + all
+        + " months"
+        + (ended.isSpread() ? " (" + whole(ended.low()) + " to " + whole(ended.high()) + ")" : "");
+  }
+
+  /** Which step of the ranking decided against it, with the figures of that step. */
+  private Optional<String> behind(Entry entry, Entry above) {
+    if (above.admissible() && !entry.admissible()) {
+      return Optional.of(
+          "It stands behind all that are safe today: an appliance takes its air from the room, and"
+              + " a spillage test comes before the work.");
+    }
+    if (entry.steps(ranking.step()) < above.steps(ranking.step())) {
+      return Optional.of(
+          "It closes "
+              + percent(entry)
+              + " of what the home lacks; the one above closes "
+              + percent(above)
+              + ".");
+    }
+    if (entry.isStopGap() && !above.isStopGap()) {
+      return Optional.of(
+          "It is a stop-gap: it helps while it is used and leaves the cause as it is.");
+    }
+    return dearer(entry, above);
+  }
+
+  private Optional<String> dearer(Entry entry, Entry above) {
+    if (entry.costed().annualCost().isEmpty()) {
+      return Optional.of("Its cost cannot be told, so it stands behind those whose cost is known.");
+    }
+    double more = entry.annualCost() - above.annualCost();
+    return more >= 1
+        ? Optional.of(
+            (entry.steps(ranking.step()) > 0 ? "It goes as far, in quarters, and" : "It")
+                + " costs "
+                + purse.words(more)
+                + " more a year than the one above, all in all.")
+        : Optional.empty();
+  }
+
+  private static String percent(Entry entry) {
+    return Math.round(entry.progress().share() * 100) + " %";
+  }
+
+  /** What it settles, or the air that it does not bring. */
+  private Optional<String> leaves(Entry entry) {
+    Measure measure = entry.costed().studied().candidate().measure();
+    return settled(entry)
+        .or(
+            () ->
+                measure.moisture().isPresent()
+                        && measure.air().isEmpty()
+                        && assessment.ventilation().wholeHome().verdict() != Verdict.MEETS
+                    ? Optional.of(
+                        "It brings no outdoor air: whether the home has enough stays open.")
+                    : Optional.empty());
+  }
+
+  private Optional<String> settled(Entry entry) {
+    MeasureEffect effect = entry.costed().studied().effect();
+    if (effect.settles().isEmpty()) {
+      return Optional.empty();
+    }
+    return effect.extract().stream()
+        .flatMap(f -> f.required().stream())
+        .findFirst()
+        .map(
+            asked ->
+                "Set to "
+                    + flows().required(asked.likely())
+                    + ", it gives its room the extract that is asked and lacking today.")
+        .or(() -> Optional.of(openings(effect.settles().size())));
+  }
+
+  private static String openings(int number) {
+    return number == 1
+        ? "It gives one opening for air the size that is asked and lacking today."
+        : "It gives " + number + " openings for air the size that is asked and lacking today.";
+  }
+
+  private FlowText flows() {
+    return new FlowText(assessment.ventilation().rules().units());
+  }
+
+  private static String whole(double number) {
+    return Long.toString(Math.round(number));
   }
 }

@@ -4,19 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Assessment;
-import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
-import org.drysill.assess.Verdict;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.surfaces.ColdPlace;
+import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.options.OptionsBasis;
 import org.drysill.reference.measures.Condition;
 import org.drysill.reference.measures.Measure;
 import org.drysill.survey.Construction;
-import org.drysill.survey.DuctMaterial;
 import org.drysill.survey.DwellingType;
-import org.drysill.survey.Fan;
-import org.drysill.survey.FanKind;
 import org.drysill.survey.MoistureSource;
 import org.drysill.survey.Window;
 import org.drysill.survey.YesNo;
@@ -25,36 +21,35 @@ import org.drysill.survey.YesNo;
 record Conditions(Assessment assessment, OptionsBasis basis) {
 
   Held of(Condition condition, Measure measure, Site site) {
+    AirConditions air = new AirConditions(assessment, basis.defaults());
+    VentilationResult found = assessment.ventilation();
     return switch (condition) {
-      case HOME_AIR_NOT_MET -> homeAir();
+      case HOME_AIR_NOT_MET -> air.homeAir();
       case EXTRACT_NOT_MET ->
-          notMet(assessment.ventilation().extract(), site, "extract", "its extract suffices");
+          AirConditions.notMet(found.extract(), site, "extract", "its extract suffices");
       case TRANSFER_NOT_MET ->
-          notMet(
-              assessment.ventilation().transfer(),
-              site,
-              "gap under its door",
-              "air passes its doors");
+          AirConditions.notMet(
+              found.transfer(), site, "gap under its door", "air passes its doors");
       case BACKGROUND_NOT_MET ->
-          notMet(
-              assessment.ventilation().background(),
+          AirConditions.notMet(
+              found.background(),
               site,
               "area of background ventilators",
               "its background ventilators suffice");
-      case NO_HOOD_TO_OUTSIDE -> noHood(site);
+      case NO_HOOD_TO_OUTSIDE -> AirConditions.noHood(site);
+      case METAL_SLEEVE -> AirConditions.metalSleeve(site);
+      case FLOW_LOST -> air.flowLost(site);
+      case FAN_OUT_OF_USE -> AirConditions.fanOut(site);
+      case NO_SUCH_FAN -> air.noSuchFan(measure, site);
       case COOKS_WITHOUT_LIDS -> cooks(site);
       case DRIES_CLOTHES_INDOORS -> dries(measure);
       case AIR_MOIST -> airMoist();
       case PLACE_AT_RISK -> placeAtRisk(site);
       case SINGLE_GLAZED -> singleGlazed(site);
-      case METAL_SLEEVE -> metalSleeve(site);
-      case FLOW_LOST -> flowLost(site);
-      case FAN_OUT_OF_USE -> fanOut(site);
       case ROOM_COLD -> roomCold(site);
       case CAVITY_WALLS -> walls("cavity");
       case SOLID_WALLS -> walls("solid");
       case ROOF_ABOVE -> roofAbove();
-      case NO_SUCH_FAN -> noSuchFan(measure);
       case WATER_INGRESS -> ingress(site);
       case MOISTURE_UNEXPLAINED ->
           Held.of(
@@ -62,32 +57,6 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
               "The readings imply more water than the listed sources give.",
               "the listed sources explain the readings, or the readings cannot tell");
     };
-  }
-
-  private Held homeAir() {
-    return Held.of(
-        assessment.ventilation().wholeHome().verdict() != Verdict.MEETS,
-        "The home does not surely get the air that is asked.",
-        "the home gets the air that is asked");
-  }
-
-  private static Held notMet(List<Finding> findings, Site site, String what, String no) {
-    Optional<RoomFacts> room = site.room();
-    boolean open =
-        findings.stream()
-            .filter(f -> f.room().equals(room.map(RoomFacts::id)))
-            .anyMatch(f -> f.verdict() != Verdict.MEETS);
-    String name = room.map(RoomFacts::name).orElse("home");
-    return Held.of(open, "In the " + name + " the " + what + " is short or not known.", no);
-  }
-
-  private static Held noHood(Site site) {
-    boolean hood =
-        site.room().stream()
-            .flatMap(r -> r.room().fans().stream())
-            .anyMatch(f -> f.kind() == FanKind.EXTRACT_HOOD);
-    return Held.of(
-        !hood, "No hood of the kitchen leads outside.", "a hood that leads outside is there");
   }
 
   private static Held cooks(Site site) {
@@ -153,40 +122,6 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
         .orElse(false);
   }
 
-  private static Held metalSleeve(Site site) {
-    boolean metal =
-        site.room().stream()
-            .flatMap(r -> r.room().fans().stream())
-            .flatMap(f -> f.duct().stream())
-            .anyMatch(d -> d.material().equals(Optional.of(DuctMaterial.METAL_SLEEVE)));
-    return Held.of(metal, "The sleeve is metal.", "no metal sleeve was seen");
-  }
-
-  private Held flowLost(Site site) {
-    return Held.of(
-        site.fan().map(this::lost).orElse(false),
-        "The fan moves well below its declared flow, or its duct is slack.",
-        "no fan was seen that loses flow in its duct");
-  }
-
-  private boolean lost(Fan fan) {
-    boolean slack =
-        fan.duct().flatMap(d -> d.material()).equals(Optional.of(DuctMaterial.FLEXIBLE_SLACK));
-    double share = basis.defaults().flowLost().likely();
-    boolean low =
-        fan.declaredFlow()
-            .flatMap(d -> fan.measuredFlow().map(m -> m.value().value() < share * d.value()))
-            .orElse(false);
-    return fan.declaredFlow().isPresent() && (slack || low);
-  }
-
-  private static Held fanOut(Site site) {
-    return Held.of(
-        site.fan().map(f -> f.kind() == FanKind.FITTED_BUT_NOT_WORKING).orElse(false),
-        "The fan is out of use.",
-        "every fan that was seen works");
-  }
-
   private Held roomCold(Site site) {
     double limit = basis.defaults().coldRoom().likely();
     return Held.of(
@@ -215,15 +150,6 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
             .map(t -> t != DwellingType.GROUND_FLOOR_FLAT && t != DwellingType.MID_FLOOR_FLAT)
             .orElse(false);
     return Held.of(roof, "The home has its own roof.", "no roof of its own is known");
-  }
-
-  private Held noSuchFan(Measure measure) {
-    List<FanKind> same = FanKinds.like(measure);
-    boolean there =
-        assessment.home().rooms().stream()
-            .flatMap(r -> r.room().fans().stream())
-            .anyMatch(f -> same.contains(f.kind()));
-    return Held.of(!there, "No such system is there.", "such a system is there already");
   }
 
   private Held ingress(Site site) {

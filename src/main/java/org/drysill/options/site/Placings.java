@@ -26,7 +26,7 @@ public final class Placings {
   /** Where a measure could go, or why nowhere. */
   public Placing of(Measure measure) {
     if (excluded(measure)) {
-      return refused(measure, "the survey asks to leave it out");
+      return refused(measure, NotHere.Kind.EXCLUDED, "the survey asks to leave it out");
     }
     List<Site> fitting = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
@@ -45,7 +45,7 @@ public final class Placings {
       }
     }
     return fitting.isEmpty()
-        ? refused(measure, refusal)
+        ? refused(measure, NotHere.Kind.DOES_NOT_APPLY, refusal)
         : new Placing(measure, grouped(measure, fitting, reasons), Optional.empty());
   }
 
@@ -59,9 +59,9 @@ public final class Placings {
         .contains(measure.name());
   }
 
-  private static Placing refused(Measure measure, String because) {
+  private static Placing refused(Measure measure, NotHere.Kind kind, String because) {
     return new Placing(
-        measure, List.of(), Optional.of(new NotHere(measure.id(), measure.title(), because)));
+        measure, List.of(), Optional.of(new NotHere(measure.id(), measure.title(), kind, because)));
   }
 
   private String because(Measure measure, Site site) {

@@ -16,6 +16,7 @@ import org.drysill.yaml.Key;
  * @param when what must be so, all of it, for it to be considered
  * @param changes what it changes, in plain words
  * @param beforeAll true for what mends a cause and so comes before every ranked measure
+ * @param stopGap true for what relieves the sign while it is used and leaves the cause as it is
  * @param air the air that it moves
  * @param moisture the water that it keeps out of the air or takes from it
  * @param surface the surface that it makes warmer
@@ -39,6 +40,8 @@ public record Measure(
     @Key(about = "What must be so", example = "[extract not met]") List<Condition> when,
     @Key(about = "What it changes, in plain words") String changes,
     @Key(about = "Mends a cause and comes before all", example = "no") Optional<Boolean> beforeAll,
+    @Key(about = "Relieves the sign only, and while it is used", example = "no")
+        Optional<Boolean> stopGap,
     @Key(about = "The air that it moves") Optional<AirEffect> air,
     @Key(about = "The water that it avoids or removes") Optional<MoistureEffect> moisture,
     @Key(about = "The surface that it makes warmer") Optional<SurfaceEffect> surface,
@@ -60,6 +63,11 @@ public record Measure(
     cautions = List.copyOf(cautions);
     prerequisites = List.copyOf(prerequisites);
     exclusions = List.copyOf(exclusions);
+  }
+
+  /** True for what relieves the sign while it is used and leaves the cause as it is. */
+  public boolean isStopGap() {
+    return stopGap.orElse(false);
   }
 
   /** True for what mends a cause and so comes before every ranked measure. */

@@ -12,8 +12,11 @@ import org.drysill.yaml.Key;
  * @param sources the moisture sources that it touches, by their kind
  * @param shareAvoided share of their water that it keeps out of the air
  * @param removedKgPerDay water that it takes from the air [kg/d]
+ * @param airM3PerKg outdoor air that comes in to carry each kg of water out, and is not counted as
+ *     ventilation [m³/kg]
  * @param kwhPerKg electricity for each kg of water [kWh/kg]
  * @param kwhPerLoad electricity for each load of washing [kWh]
+ * @param heatStays true where its electricity and the heat of the water stay in the home as heat
  * @param source where these come from
  */
 public record MoistureEffect(
@@ -22,8 +25,12 @@ public record MoistureEffect(
     @Key(about = "Share of their water kept out of the air, as ratio")
         Optional<Spread> shareAvoided,
     @Key(about = "Water taken from the air, in kg a day") Optional<Spread> removedKgPerDay,
+    @Key(about = "Outdoor air that carries each kg of water out, in m3")
+        Optional<Spread> airM3PerKg,
     @Key(about = "Electricity for each kg of water, in kWh") Optional<Spread> kwhPerKg,
     @Key(about = "Electricity for each load of washing, in kWh") Optional<Spread> kwhPerLoad,
+    @Key(about = "Its heat and that of the water stay in the home", example = "yes")
+        Optional<Boolean> heatStays,
     @Key(about = "Where these come from") Citation source) {
   /** Copies the list. */
   public MoistureEffect {

@@ -10,6 +10,7 @@ import org.drysill.yaml.Key;
  * @param gains by how much sun, people and appliances warm a home [K]
  * @param coldRoom below this a room is cold [°C]
  * @param recoveryInUse what is left in use of a declared heat recovery, as ratio
+ * @param machineHeatUseful share of the heat of a machine in the room that spares heating, as ratio
  * @param flowLost share of its declared flow below which a fan lost flow on the way
  * @param repairedFlow share of the declared flow after a duct was repaired
  * @param mostRemoved the most that a machine takes of the water given off, as ratio
@@ -25,6 +26,7 @@ public record OptionDefaults(
     @Key(about = "Kelvin by which free heat warms a home") Sourced gains,
     @Key(about = "Below this a room is cold, in C") Sourced coldRoom,
     @Key(about = "What is left in use of a declared recovery") Sourced recoveryInUse,
+    @Key(about = "Share of a machine's heat that spares heating") Sourced machineHeatUseful,
     @Key(about = "Share of the declared flow below which flow was lost") Sourced flowLost,
     @Key(about = "Share of the declared flow after repair") Sourced repairedFlow,
     @Key(about = "Most that a machine takes of the water given off") Sourced mostRemoved,

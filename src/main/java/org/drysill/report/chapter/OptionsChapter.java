@@ -51,6 +51,10 @@ final class OptionsChapter implements Chapter {
       blocks.add(table(desk, options.ranked()));
     }
     budget(options).ifPresent(blocks::add);
+    if (!options.beyondBudget().isEmpty()) {
+      blocks.add(new Subhead(List.of(), "Beyond the budget"));
+      blocks.add(beyond(desk.numbers(), options.beyondBudget()));
+    }
     if (!options.notHere().isEmpty()) {
       blocks.add(new Subhead(List.of(), "Not here, and why"));
       blocks.add(notHere(options.notHere()));
@@ -124,6 +128,25 @@ final class OptionsChapter implements Chapter {
                     "",
                     "What the stated money buys.",
                     String.join(" ", b.words().stream().map(Words::sentence).toList())));
+  }
+
+  private static Grid beyond(Numbers numbers, List<RankedMeasure> measures) {
+    return new Grid(
+        List.of(),
+        "",
+        List.of(
+            Cells.words("measure", 44),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 24),
+            Cells.words("why apart, and what it would do")),
+        measures.stream()
+            .map(
+                m ->
+                    Cells.row(
+                        Cells.text(m.title()),
+                        Cells.value(numbers, m.money().firstCost()),
+                        Cells.text(String.join(" ", m.reasons()))))
+            .toList(),
+        "");
   }
 
   private static Grid notHere(List<NotHere> measures) {

@@ -1,0 +1,68 @@
+package org.drysill.options.money;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.drysill.assess.Figure;
+import org.drysill.assess.MoneyFacts;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
+import org.drysill.options.effect.Figures;
+import org.drysill.physics.Range;
+import org.drysill.physics.energy.GlobalCost;
+import org.drysill.reference.Citation;
+import org.drysill.reference.How;
+
+/**
+ * First and yearly cost over the horizon: as one sum of today, and as equal yearly payments. The
+ * ends pair the lowest price with the lowest running cost, and the highest with the highest.
+ */
+record OverHorizon(MoneyFacts money, int lifeYears, Range first, Range running) {
+  private static final Citation GLOBAL_COST =
+      Citation.of("EN 15459-1", "2017", "global cost and payback", How.MEMORY);
+  private static final String FORMULA = "Cg = CI·(1 + Σ d(k·life)) + Ca·f(τ) − V·d(τ)";
+
+  Figure globalCost(Figures figures) {
+    return figures.of(
+        "global_cost",
+        "global cost over the horizon",
+        each((cost, yearly) -> cost.total(yearly)),
+        Unit.MONEY,
+        FORMULA,
+        inputs(),
+        List.of(GLOBAL_COST));
+  }
+
+  Figure annualCost(Figures figures) {
+    return figures.of(
+        "annual_cost",
+        "yearly cost over the horizon",
+        each((cost, yearly) -> cost.perYear(yearly)),
+        Unit.MONEY_PER_YEAR,
+        FORMULA + ", times a(τ)",
+        inputs(),
+        List.of(GLOBAL_COST));
+  }
+
+  private Range each(Sum sum) {
+    return new Range(at(Range::low, sum), at(Range::likely, sum), at(Range::high, sum));
+  }
+
+  private double at(ToDoubleFunction<Range> end, Sum sum) {
+    GlobalCost cost =
+        new GlobalCost(
+            end.applyAsDouble(first),
+            lifeYears,
+            money.horizon().likely(),
+            money.discountRate().likely());
+    return sum.of(cost, end.applyAsDouble(running));
+  }
+
+  private List<Input> inputs() {
+    return List.of(Input.of("r", money.discountRate()), Input.of("τ", money.horizon()));
+  }
+
+  /** One of the two sums. */
+  private interface Sum {
+    double of(GlobalCost cost, double yearly);
+  }
+}
