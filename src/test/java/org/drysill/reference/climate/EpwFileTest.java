@@ -144,6 +144,48 @@ class EpwFileTest {
   }
 
   @Test
+  void a_header_that_says_too_little_is_told_as_far_as_it_goes() {
+    String header = EpwText.header(1);
+    assertThat(codes(read(header.replace("DATA PERIODS", "DATE PERIODS")))).containsExactly("W001");
+    assertThat(codes(read(header.replace("DATA PERIODS,1,1,", "DATA PERIODS|")))).contains("W004");
+    assertThat(codes(read(header.strip()))).hasSize(12).containsOnly("W006");
+  }
+
+  @Test
+  void a_place_is_named_as_far_as_the_header_names_it() {
+    String year = EpwText.year(2023, 1, EpwFileTest::plain);
+    assertThat(weather(year.replace(",Nowhere,", ",,")).place()).isEqualTo("Testham");
+    String bare = year.replace("LOCATION,Testham,-,Nowhere,invented,000000,52.0", "LOCATION|");
+    assertThat(weather(bare.replaceFirst("LOCATION.*", "LOCATION")).place()).isEmpty();
+  }
+
+  @Test
+  void line_ends_of_any_kind_end_a_line() {
+    String text = EpwText.year(2023, 1, EpwFileTest::plain).replace('\n', '\r');
+    assertThat(weather(text).records()).hasSize(8760);
+  }
+
+  @Test
+  void an_hour_needs_a_temperature_and_either_humidity_or_dew_point() {
+    assertThat(first(5, 99.9, 80).usable()).isTrue();
+    assertThat(first(5, 2, 999).usable()).isTrue();
+    assertThat(first(5, 99.9, 999).usable()).isFalse();
+    assertThat(first(99.9, 2, 80).usable()).isFalse();
+  }
+
+  private static HourlyWeather.Hour first(double dryBulb, double dewPoint, double rh) {
+    String text =
+        EpwText.year(
+            2023,
+            1,
+            s ->
+                s.day().getDayOfYear() == 1
+                    ? EpwText.record(s, dryBulb, dewPoint, rh, 3)
+                    : plain(s));
+    return weather(text).records().get(0);
+  }
+
+  @Test
   void a_broken_row_is_a_problem() {
     String text = EpwText.header(1) + "2023,1,\"1\"x,1,60\n";
     assertThat(codes(read(text))).containsExactly("W002");
