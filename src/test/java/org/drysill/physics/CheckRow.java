@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A row of {@code reference/physics_checks.csv}: what someone else says a quantity is. */
-record CheckRow(
+public record CheckRow(
     String id,
     String quantity,
     Map<String, String> inputs,
@@ -23,21 +23,23 @@ record CheckRow(
     String source,
     String how) {
 
-  static List<CheckRow> all() {
+  /** Every row, in the order of the file. */
+  public static List<CheckRow> all() {
     return read("/reference/physics_checks.csv").stream().map(CheckRow::of).toList();
   }
 
   /** An input that is a number. */
-  double in(String name) {
+  public double in(String name) {
     return Double.parseDouble(text(name));
   }
 
   /** An input that is a number, or a value where the row does not name it. */
-  double in(String name, double otherwise) {
+  public double in(String name, double otherwise) {
     return inputs.containsKey(name) ? in(name) : otherwise;
   }
 
-  String text(String name) {
+  /** An input as it is written. */
+  public String text(String name) {
     String value = inputs.get(name);
     if (value == null) {
       throw new AssertionError(id + " has no input " + name + " but " + inputs);
@@ -49,7 +51,7 @@ record CheckRow(
    * What a result may differ, in the unit of the row, for a tolerance such as {@code 0.1%} or
    * {@code 0.05}; a zero leaves room for rounding only.
    */
-  double allowance(String tolerance) {
+  public double allowance(String tolerance) {
     double given =
         tolerance.endsWith("%")
             ? Math.abs(expected)

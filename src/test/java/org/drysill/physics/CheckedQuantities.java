@@ -24,6 +24,7 @@ import org.drysill.physics.recovery.SupplyHalfCycle;
 import org.drysill.physics.surface.GlassCondensate;
 import org.drysill.physics.surface.Iso10077Window;
 import org.drysill.physics.surface.Iso13788Surface;
+import org.drysill.physics.surface.Iso6946;
 import org.drysill.physics.surface.TemperatureFactor;
 
 /** How each quantity of the reference table is worked out here, in the unit of its rows. */
@@ -47,6 +48,7 @@ final class CheckedQuantities {
     indoorClimate(all);
     tracer(all);
     surfaces(all);
+    layers(all);
     requiredFactors(all);
     recovery(all);
     sleeve(all);
@@ -103,6 +105,11 @@ final class CheckedQuantities {
     all.put(
         "water_removed_per_kg_air",
         r -> (ratio(r.in("Ti_C"), r.in("RHi_pct")) - ratio(r.in("Te_C"), r.in("RHe_pct"))) * 1000);
+    all.put(
+        "moisture_added_mass",
+        r ->
+            new TransientVapour(1, 0, 1).contentKgM3(0, 0, peopleKgS(r), r.in("hours") * 3600)
+                * 1000);
     all.put(
         "moisture_added_concentration",
         r ->
@@ -222,6 +229,28 @@ final class CheckedQuantities {
             new Iso10077Window(
                     r.in("Ag_m2"), r.in("Ug"), r.in("Af_m2"), r.in("Uf"), r.in("lg_m"), r.in("psi"))
                 .uValue());
+  }
+
+  /** Wall W1 of the table: plasterboard, mineral wool, brick between still air and wind. */
+  private static final List<Double> W1 =
+      List.of(
+          Iso6946.layerResistance(0.0125, 0.25),
+          Iso6946.layerResistance(0.050, 0.035),
+          Iso6946.layerResistance(0.215, 0.77));
+
+  private static void layers(Map<String, ToDoubleFunction<CheckRow>> all) {
+    all.put("glaser_RT", r -> 1 / Iso6946.uValue(0.13, W1, 0.04));
+    all.put("glaser_interface_T", r -> behindInsulation(r.in("Ti"), r.in("Te")));
+    all.put(
+        "glaser_interface_psat",
+        r -> Iso13788Vapour.saturationPressurePa(behindInsulation(20, -5)));
+  }
+
+  /** Temperature between insulation and brick: all before it takes the part of a film. */
+  private static double behindInsulation(double indoor, double outdoor) {
+    double before = 0.13 + W1.get(0) + W1.get(1);
+    double factor = TemperatureFactor.fromUValue(Iso6946.uValue(0.13, W1, 0.04), before, before);
+    return TemperatureFactor.surfaceCelsius(factor, indoor, outdoor);
   }
 
   private static void requiredFactors(Map<String, ToDoubleFunction<CheckRow>> all) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drysill.reference.TableQuantities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,45 +22,31 @@ class PhysicsChecksTest {
   /** Saturation by the Magnus form of Sonntag, another formula than ours. */
   private static final String OTHER_FORMULA = "psat_Sonntag_Magnus";
 
-  /** Values of a table, not of a formula: they stand in the data files and are tested there. */
-  private static final Set<String> TABLES =
-      Set.of(
-          "combustion_water",
-          "combustion_water_kWh_gross",
-          "combustion_water_per_litre",
-          "daily_moisture",
-          "moisture_added_mass",
-          "fRsi_limit",
-          "ADF_RH_limit",
-          "ADF_surface_aw_limit",
-          "degree_days_UK_standard",
-          "degree_days_NL",
-          "glazing_edge_psi",
-          "interstitial_limit",
-          "ASHRAE160_2009_RH_limit_30day",
-          "radon_action_level",
-          "radon_target_level",
-          "kitchen_extract_limit_open_flued_gas");
+  private static final String NO_MOULD_INDEX = "the program has no mould index";
+  private static final String NO_DIFFUSION = "the program carries no vapour through elements";
 
-  /** Methods that the program does not have: mould index and vapour through built-up elements. */
-  private static final Set<String> NOT_OURS =
-      Set.of(
-          "VTT_RHcrit",
-          "VTT_weeks_to_M1",
-          "VTT_Mmax",
-          "VTT_growth_rate",
-          "VTT_M_after",
-          "VTT_decline",
-          "annex14_RHcrit",
-          "glaser_RT",
-          "glaser_interface_T",
-          "glaser_interface_psat",
-          "glaser_condensed_90d",
-          "glaser_evaporation_90d",
-          "glaser_monthly_Ma",
-          "glaser_monthly_gc",
-          "sd_to_Z",
-          "perm_US_to_SI");
+  /** Quantities that the program does not have, and why. */
+  private static final Map<String, String> NOT_OURS =
+      Map.ofEntries(
+          Map.entry("VTT_RHcrit", NO_MOULD_INDEX),
+          Map.entry("VTT_weeks_to_M1", NO_MOULD_INDEX),
+          Map.entry("VTT_Mmax", NO_MOULD_INDEX),
+          Map.entry("VTT_growth_rate", NO_MOULD_INDEX),
+          Map.entry("VTT_M_after", NO_MOULD_INDEX),
+          Map.entry("VTT_decline", NO_MOULD_INDEX),
+          Map.entry("annex14_RHcrit", NO_MOULD_INDEX),
+          Map.entry("ASHRAE160_2009_RH_limit_30day", NO_MOULD_INDEX),
+          Map.entry("ADF_surface_aw_limit", "limits of means at a surface, which nobody logs"),
+          Map.entry("glaser_condensed_90d", NO_DIFFUSION),
+          Map.entry("glaser_evaporation_90d", NO_DIFFUSION),
+          Map.entry("glaser_monthly_Ma", NO_DIFFUSION),
+          Map.entry("glaser_monthly_gc", NO_DIFFUSION),
+          Map.entry("interstitial_limit", NO_DIFFUSION),
+          Map.entry("sd_to_Z", NO_DIFFUSION),
+          Map.entry("perm_US_to_SI", NO_DIFFUSION),
+          Map.entry("combustion_water", "fuel is counted by its heat, not by its mass"),
+          Map.entry("degree_days_UK_standard", "a standard year that is no bundled climate"),
+          Map.entry("degree_days_NL", "a single year that is no bundled climate"));
 
   /** Saturation over ice that the library takes is 0.22 % above ISO 13788; 0.6 % is our word. */
   private static final String OVER_ICE_BY_ANOTHER_FORMULA = "0.6%";
@@ -105,8 +92,8 @@ class PhysicsChecksTest {
   @Test
   void every_quantity_of_the_table_is_worked_out_or_named_here_as_not_ours() {
     Set<String> known = new LinkedHashSet<>(CHECKED.keySet());
-    known.addAll(TABLES);
-    known.addAll(NOT_OURS);
+    known.addAll(TableQuantities.all().keySet());
+    known.addAll(NOT_OURS.keySet());
     known.add(OTHER_FORMULA);
     Set<String> inTable =
         CheckRow.all().stream()
@@ -116,8 +103,14 @@ class PhysicsChecksTest {
   }
 
   @Test
-  void most_of_the_table_is_worked_out_here() {
-    assertThat(rows()).hasSizeGreaterThan(400);
+  void few_rows_of_the_table_do_not_run() {
+    List<String> idle =
+        CheckRow.all().stream()
+            .filter(r -> NOT_OURS.containsKey(r.quantity()) || TableQuantities.isNotOurs(r))
+            .map(CheckRow::id)
+            .toList();
+    assertThat(idle).hasSizeLessThan(100);
+    assertThat(rows()).hasSizeGreaterThan(450);
   }
 
   @Test

@@ -42,7 +42,10 @@ record RatioFigures(String id, TestTemperatures t, RecoveryDefaults defaults) {
         Optional.empty());
   }
 
-  /** The ratio on the supply side; a single reading of an alternating unit may overstate. */
+  /**
+   * The ratio on the supply side, within 0 and 1: no exchanger gives more than the room has. A
+   * single reading of an alternating unit may overstate.
+   */
   Figure supply(Range supply, boolean single) {
     double likely = RecoveryRatio.supply(indoor().likely(), outdoor().likely(), supply.likely());
     double error =
@@ -53,7 +56,8 @@ record RatioFigures(String id, TestTemperatures t, RecoveryDefaults defaults) {
             halfWidth(indoor()),
             halfWidth(outdoor()));
     double share = single ? defaults.singleReadingShare().likely() : 1;
-    Range ratio = new Range(Math.max(0, (likely - error) * share), likely, likely + error);
+    Range ratio =
+        new Range(Math.max(0, (likely - error) * share), likely, Math.min(1, likely + error));
     return figure(
         "supply_ratio",
         "temperature ratio on the supply side",

@@ -67,7 +67,7 @@ final class UnitFigures {
       return ratios.get(0).value();
     }
     Range mean = WeightedMean.of(ratios.stream().map(Figure::value).toList());
-    return new Range(Math.max(0, mean.low()), mean.likely(), mean.high());
+    return new Range(Math.max(0, mean.low()), mean.likely(), Math.min(1, mean.high()));
   }
 
   /** The share of all outdoor air that two units of a pair with unequal flows recover. */

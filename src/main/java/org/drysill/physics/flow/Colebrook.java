@@ -19,14 +19,14 @@ public final class Colebrook {
   /** Reynolds number from which the flow is taken for turbulent. */
   public static final double TURBULENT_FROM = 2300;
 
-  private static final double ENOUGH = 1e-13;
-  private static final int MOST_STEPS = 100;
+  /** Each step leaves at most a third of the error of x; so many leave none. */
+  private static final int STEPS = 40;
 
   private Colebrook() {}
 
   /**
    * Friction factor f. Solved for x = 1/√f by repeated insertion, which contracts for every
-   * admitted argument, until x moves by less than a part in 10¹³.
+   * admitted argument.
    *
    * @param reynolds Re, above 0
    * @param relativeRoughness ε/D, 0 to 0.05
@@ -39,9 +39,7 @@ public final class Colebrook {
 
   private static double turbulent(double reynolds, double relativeRoughness) {
     double x = 6;
-    double before = 0;
-    for (int i = 0; i < MOST_STEPS && Math.abs(x - before) > ENOUGH * x; i++) {
-      before = x;
+    for (int i = 0; i < STEPS; i++) {
       x = -2 * Math.log10(relativeRoughness / 3.7 + 2.51 * x / reynolds);
     }
     return 1 / (x * x);

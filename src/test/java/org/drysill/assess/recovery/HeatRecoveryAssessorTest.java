@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.HomeFixtures;
@@ -13,6 +14,8 @@ import org.drysill.physics.Range;
 import org.drysill.reference.readings.ReadingRules;
 import org.drysill.reference.recovery.RecoveryDefaults;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HeatRecoveryAssessorTest {
   private static final RecoveryDefaults DEFAULTS = RecoveryDefaults.bundled();
@@ -293,6 +296,74 @@ class HeatRecoveryAssessorTest {
               + "}]}, {id: v, kind: alternating heat recovery}";
       assertThat(assess(pair, Map.of()).unit("u").orElseThrow().effective()).isEmpty();
     }
+  }
+
+  /** The smaller flow governs whichever of the two it is, and no flow at all has no balance. */
+  @Test
+  void the_balance_of_a_pair_does_not_ask_which_unit_is_named_first() {
+    String pair =
+        "{id: u, kind: alternating heat recovery, paired_with: v, measured_flow: %s,"
+            + " heat_recovery_tests: ["
+            + TEST
+            + "}]}, {id: v, kind: alternating heat recovery, measured_flow: %s}";
+    RecoveryUnit less = assess(pair.formatted("8 l/s", "11 l/s"), Map.of()).unit("u").orElseThrow();
+    RecoveryUnit more = assess(pair.formatted("11 l/s", "8 l/s"), Map.of()).unit("u").orElseThrow();
+    assertThat(less.effective().orElseThrow().value())
+        .isEqualTo(more.effective().orElseThrow().value());
+    for (String[] still : new String[][] {{"0 l/s", "8 l/s"}, {"8 l/s", "0 l/s"}}) {
+      RecoveryUnit unit =
+          assess(pair.formatted(still[0], still[1]), Map.of()).unit("u").orElseThrow();
+      assertThat(unit.effective()).isEmpty();
+    }
+  }
+
+  @Test
+  void the_exchange_of_a_unit_that_does_not_alternate_is_its_whole_flow() {
+    HeatSaved saved =
+        unit("kind: simultaneous heat recovery, measured_flow: 11 l/s, heat_recovery_tests: ["
+                + TEST
+                + "}]")
+            .saved()
+            .orElseThrow();
+    assertThat(saved.exchange().likely()).isCloseTo(0.011, within(1e-9));
+    assertThat(saved.exchange().working().formula()).isEqualTo("q = q_running");
+    assertThat(saved.exchange().working().note()).isEmpty();
+  }
+
+  @Test
+  void a_dead_unit_with_tests_of_its_better_days_saves_nothing() {
+    assertThat(unit("kind: fitted but not working, heat_recovery_tests: [" + TEST + "}]").saved())
+        .isEmpty();
+  }
+
+  /** GUM, own arithmetic: u = s/ΔT √(1 + η² + (1 - η)²), for s = 0.5 K assumed and ΔT of 12 K. */
+  @ParameterizedTest
+  @CsvSource({"8, 0.0", "14, 0.5", "17, 0.75", "20, 1.0"})
+  void the_error_of_a_ratio_follows_the_formula(double supply, double ratio) {
+    Range found =
+        test("simultaneous heat recovery", "{indoor: 20 C, outdoor: 8 C, supply: " + supply + " C}")
+            .supplyRatio()
+            .orElseThrow()
+            .value();
+    double u = 0.5 / 12 * Math.sqrt(1 + ratio * ratio + (1 - ratio) * (1 - ratio));
+    assertThat(found.likely()).isCloseTo(ratio, within(1e-12));
+    assertThat(found.low()).isCloseTo(Math.max(0, ratio - u), within(1e-12));
+    assertThat(found.high()).isCloseTo(Math.min(1, ratio + u), within(1e-12));
+  }
+
+  /** An accuracy that nobody states is listed, for a thermometer as for a flow. */
+  @Test
+  void assumed_accuracies_are_listed() {
+    HeatRecoveryResult result =
+        assess(
+            "{id: u, kind: simultaneous heat recovery, measured_flow: 11 l/s,"
+                + " heat_recovery_tests: ["
+                + TEST
+                + "}]}",
+            Map.of());
+    assertThat(result.assumptions())
+        .extracting(Assumption::id)
+        .contains("instrument.unnamed.temperature_accuracy", "instrument.unnamed.flow_accuracy");
   }
 
   @Test

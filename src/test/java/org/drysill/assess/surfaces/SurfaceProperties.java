@@ -9,11 +9,14 @@ import static org.drysill.assess.surfaces.SurfaceFixtures.withClimate;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
+import org.drysill.assess.Basis;
 import org.drysill.assess.readings.WeightedMean;
 import org.drysill.assess.surfaces.months.MonthRow;
 import org.drysill.physics.Range;
@@ -55,12 +58,48 @@ class SurfaceProperties {
   void colder_outdoors_never_reduces_the_risk_at_the_same_indoor_vapour(
       @ForAll @DoubleRange(min = 0.2, max = 0.95) double factor,
       @ForAll @DoubleRange(min = 1, max = 9) double outdoor,
-      @ForAll @DoubleRange(min = 0, max = 1) double colder) {
+      @ForAll @DoubleRange(min = 0, max = 24) double colder) {
     MonthRow mild = vapourHeld(factor, outdoor);
     MonthRow cold = vapourHeld(factor, outdoor - colder);
     assertThat(cold.surfaceHumidity().likely())
         .isGreaterThanOrEqualTo(mild.surfaceHumidity().likely() - 1e-9);
     assertThat(cold.risk()).isGreaterThanOrEqualTo(mild.risk());
+  }
+
+  @Property(tries = TRIES)
+  void more_vapour_never_lowers_the_risk(
+      @ForAll @DoubleRange(min = 0.2, max = 0.95) double factor,
+      @ForAll @DoubleRange(min = -15, max = 18) double outdoor,
+      @ForAll @DoubleRange(min = 0, max = 900) double excess,
+      @ForAll @DoubleRange(min = 0, max = 600) double more) {
+    MonthRow dry = withVapour(factor, outdoor, Range.around(excess, 50));
+    MonthRow damp = withVapour(factor, outdoor, Range.around(excess + more, 50));
+    assertThat(damp.risk()).isGreaterThanOrEqualTo(dry.risk());
+    assertThat(damp.worst()).isGreaterThanOrEqualTo(dry.worst());
+    assertThat(damp.surfaceHumidity().low())
+        .isGreaterThanOrEqualTo(dry.surfaceHumidity().low() - 1e-12);
+    damp.requiredFactor()
+        .ifPresent(
+            asked ->
+                assertThat(asked.likely())
+                    .isGreaterThanOrEqualTo(dry.requiredFactor().orElseThrow().likely() - 1e-12));
+  }
+
+  private static MonthRow withVapour(double factor, double outdoor, Range excess) {
+    String spot =
+        String.format(
+            Locale.ROOT, "cold_spots: [{id: s, kind: lintel, temperature_factor: %.4f}]", factor);
+    IndoorVapour vapour =
+        new IndoorVapour(excess, 0, Basis.MEASURED, "the readings", Optional.empty(), List.of());
+    return place(
+            SurfaceAssessor.assess(
+                withClimate(home("", spot), constant(outdoor, 0.8)),
+                new IndoorVapours(Optional.of(vapour), Map.of()),
+                SurfaceFixtures.TABLES),
+            "s")
+        .months()
+        .rows()
+        .get(0);
   }
 
   @Property(tries = TRIES)
