@@ -51,8 +51,7 @@ record MoistureShares(
   /** True for sources of its room; those that are assumed stand in no room and count everywhere. */
   private static boolean within(Candidate candidate, MoistureResult.Item item) {
     return candidate.measure().place() == MeasurePlace.HOME
-        || item.room().isEmpty()
-        || candidate.rooms().stream().map(RoomFacts::id).anyMatch(item.room().get()::equals);
+        || item.room().map(r -> candidate.scope().rooms().contains(r)).orElse(true);
   }
 
   private static boolean takesOut(Candidate candidate) {

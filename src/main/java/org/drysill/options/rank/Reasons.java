@@ -49,14 +49,22 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
   }
 
   private Optional<String> air(Progress progress) {
-    return progress.airClosed() > 0
-        ? Optional.of(
-            "It closes "
-                + flows().provided(progress.airClosed())
-                + " of the "
-                + flows().required(progress.lacksToday())
-                + " of outdoor air that the home likely lacks.")
-        : Optional.empty();
+    double lacks = progress.lacksToday();
+    double closed = progress.airClosed();
+    if (Math.round(percent(closed, lacks)) == 0) {
+      return Optional.empty();
+    }
+    String part = closed < lacks ? flows().provided(closed) + " of" : "all of";
+    return Optional.of(
+        "It closes "
+            + part
+            + " the "
+            + flows().required(lacks)
+            + " of outdoor air that the home likely lacks.");
+  }
+
+  private static double percent(double part, double whole) {
+    return whole > 0 ? 100 * part / whole : 0;
   }
 
   private static Optional<String> walls(List<SurfaceChange> walls) {

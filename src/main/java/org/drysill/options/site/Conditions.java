@@ -3,6 +3,7 @@ package org.drysill.options.site;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.moisture.MoistureResult;
@@ -12,13 +13,14 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.reference.measures.Condition;
 import org.drysill.reference.measures.Measure;
 import org.drysill.survey.Construction;
-import org.drysill.survey.DwellingType;
 import org.drysill.survey.MoistureSource;
 import org.drysill.survey.Window;
 import org.drysill.survey.YesNo;
 
 /** Evaluates the data words of {@link Condition} against an assessment. */
 record Conditions(Assessment assessment, OptionsBasis basis) {
+  /** A cavity that is said to be filled; "unfilled" and "not filled" are not. */
+  private static final Pattern FILLED = Pattern.compile("(?<!not )\\bfilled\\b");
 
   Held of(Condition condition, Measure measure, Site site) {
     AirConditions air = new AirConditions(assessment, basis.defaults());
@@ -49,7 +51,6 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
       case ROOM_COLD -> roomCold(site);
       case CAVITY_WALLS -> walls("cavity");
       case SOLID_WALLS -> walls("solid");
-      case ROOF_ABOVE -> roofAbove();
       case WATER_INGRESS -> ingress(site);
       case MOISTURE_UNEXPLAINED ->
           Held.of(
@@ -75,9 +76,11 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
   private Held dries(Measure measure) {
     List<String> kinds = measure.moisture().map(m -> m.sources()).orElse(List.of());
     return Held.of(
-        assessment.moisture().items().stream().anyMatch(i -> kinds.contains(i.kind())),
+        assessment.moisture().items().stream()
+            .filter(i -> i.production().likely() > 0)
+            .anyMatch(i -> kinds.contains(i.kind())),
         "Clothes dry in the home.",
-        "no clothes dry in the home");
+        "no clothes are said to dry in the home");
   }
 
   private Held airMoist() {
@@ -135,21 +138,14 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
   private Held walls(String word) {
     Optional<String> told =
         assessment.home().survey().dwelling().construction().flatMap(Construction::walls);
-    boolean so = told.map(w -> w.toLowerCase(Locale.ROOT).contains(word)).orElse(false);
+    Optional<String> lower = told.map(w -> w.toLowerCase(Locale.ROOT));
+    if (lower.filter(w -> FILLED.matcher(w).find()).isPresent()) {
+      return Held.of(false, "", "the walls are filled already: " + told.orElseThrow());
+    }
     return Held.of(
-        so, "The walls are " + told.orElse(word) + ".", "no " + word + " walls were named");
-  }
-
-  private Held roofAbove() {
-    boolean roof =
-        assessment
-            .home()
-            .survey()
-            .dwelling()
-            .type()
-            .map(t -> t != DwellingType.GROUND_FLOOR_FLAT && t != DwellingType.MID_FLOOR_FLAT)
-            .orElse(false);
-    return Held.of(roof, "The home has its own roof.", "no roof of its own is known");
+        lower.filter(w -> w.contains(word)).isPresent(),
+        "The walls are " + told.orElse(word) + ".",
+        "no " + word + " walls were named");
   }
 
   private Held ingress(Site site) {

@@ -32,12 +32,10 @@ public enum Condition implements Worded {
   BACKGROUND_NOT_MET,
   /** The room is colder than people and dry walls need. */
   ROOM_COLD,
-  /** The walls have a cavity. */
+  /** The walls have a cavity that is not said to be filled. */
   CAVITY_WALLS,
   /** The walls are solid. */
   SOLID_WALLS,
-  /** The home has a loft or its own roof above. */
-  ROOF_ABOVE,
   /** No fan of this kind is there yet. */
   NO_SUCH_FAN,
   /** Notes point to water from outside, from the ground or from a pipe. */

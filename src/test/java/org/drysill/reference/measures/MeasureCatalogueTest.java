@@ -57,6 +57,19 @@ class MeasureCatalogueTest {
   }
 
   @Test
+  void fans_that_come_and_go_are_words_of_fans() {
+    List<String> fans = words(MeasurePlace.FAN);
+    assertThat(MEASURES)
+        .flatExtracting(m -> m.air().map(AirEffect::replaces).orElse(List.of()))
+        .isNotEmpty()
+        .allMatch(fans::contains);
+    assertThat(MEASURES)
+        .flatExtracting(m -> m.air().flatMap(AirEffect::fan).stream().toList())
+        .isNotEmpty()
+        .allMatch(fans::contains);
+  }
+
+  @Test
   void every_measure_does_something_or_mends_a_cause() {
     assertThat(MEASURES)
         .allMatch(

@@ -1,0 +1,112 @@
+package org.drysill;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.OutdoorClimates;
+import org.drysill.assess.cautions.CautionAssessor;
+import org.drysill.assess.home.HomeBuilder;
+import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.OptionsResult;
+import org.drysill.options.OptionsStudy;
+import org.drysill.options.RankedMeasure;
+import org.drysill.reference.Library;
+import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.MeasureCatalogue;
+import org.drysill.reference.measures.OptionDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.survey.Survey;
+import org.drysill.yaml.ProblemText;
+import org.drysill.yaml.Reading;
+import org.drysill.yaml.RecordReader;
+
+/** Whole studies of options from surveys as text, with the bundled data. */
+public final class OptionsFixtures {
+  private static final Library LIBRARY = Library.bundled();
+
+  private OptionsFixtures() {}
+
+  /** A survey under {@code src/test/resources/surveys/options}. */
+  public static String text(String name) {
+    String path = "/surveys/options/" + name + ".yaml";
+    try (InputStream in = OptionsFixtures.class.getResourceAsStream(path)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What a survey means; fails where it has errors. */
+  public static Assessment assess(String text) {
+    Survey survey = survey(text);
+    OutdoorClimates.Resolved climate =
+        OutdoorClimates.resolve(survey, LIBRARY.climates(), Optional.empty(), Optional.empty());
+    return new Assessor(LIBRARY)
+        .assess(
+            HomeBuilder.build(
+                survey,
+                climate.climate(),
+                climate.assumptions(),
+                LIBRARY.dwelling(),
+                LIBRARY.money(),
+                LIBRARY.tariffs()),
+            Optional.empty());
+  }
+
+  private static Survey survey(String text) {
+    Reading<Survey> reading =
+        RecordReader.read(Survey.class, text, "survey.yaml", LIBRARY.vocabularies());
+    return reading
+        .value()
+        .orElseThrow(
+            () ->
+                new AssertionError(
+                    reading.problems().stream()
+                        .map(ProblemText::of)
+                        .collect(Collectors.joining("\n"))));
+  }
+
+  /** The bundled measures and all that belongs to them. */
+  public static OptionsBasis basis() {
+    return basis(UnaryOperator.identity());
+  }
+
+  /** The same with other measures. */
+  public static OptionsBasis basis(UnaryOperator<List<Measure>> change) {
+    SurfaceTables tables = SurfaceTables.bundled();
+    return new OptionsBasis(
+        new MeasureCatalogue(change.apply(LIBRARY.measures().measures())),
+        OptionDefaults.read(),
+        LIBRARY.money(),
+        LIBRARY.tariffs(),
+        LIBRARY.glazing(),
+        new CautionAssessor(LIBRARY.cautions(), LIBRARY.cautionFacts()),
+        (home, vapour) -> SurfaceAssessor.assess(home, vapour, tables));
+  }
+
+  /** The options of a survey. */
+  public static OptionsResult study(String text) {
+    return OptionsStudy.study(assess(text), basis());
+  }
+
+  /** A bundled measure. */
+  public static Measure measure(String id) {
+    return LIBRARY.measures().measure(id).orElseThrow();
+  }
+
+  /** A measure of a study, ranked or beyond the budget. */
+  public static RankedMeasure find(OptionsResult options, String id) {
+    return options.ranked().stream()
+        .filter(m -> m.id().equals(id))
+        .findFirst()
+        .or(() -> options.beyondBudget().stream().filter(m -> m.id().equals(id)).findFirst())
+        .orElseThrow(() -> new AssertionError(id + " is neither ranked nor beyond the budget"));
+  }
+}
