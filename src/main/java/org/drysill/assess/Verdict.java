@@ -11,35 +11,40 @@ public enum Verdict {
   /** It cannot be told from what is known. */
   UNKNOWN;
 
+  /** Share of a limit within which a computed value equals it: far below any digit that counts. */
+  private static final double ROUNDING = 1e-9;
+
   /** Compares a provided range with a lower limit; equality reaches it. */
   public static Verdict atLeast(Range provided, double required) {
-    if (provided.low() >= required) {
-      return MEETS;
-    }
-    return provided.high() < required ? SHORT : UNKNOWN;
+    return atLeast(provided, Range.exactly(required));
   }
 
   /** Compares a range with an upper limit that it must stay below; equality fails. */
   public static Verdict below(Range value, double limit) {
-    if (value.high() < limit) {
-      return MEETS;
+    if (reaches(value.low(), limit)) {
+      return SHORT;
     }
-    return value.low() >= limit ? SHORT : UNKNOWN;
+    return reaches(value.high(), limit) ? UNKNOWN : MEETS;
   }
 
   /** Compares a provided range with a lower limit that is itself not known exactly. */
   public static Verdict atLeast(Range provided, Range required) {
-    if (provided.low() >= required.high()) {
+    if (reaches(provided.low(), required.high())) {
       return MEETS;
     }
-    return provided.high() < required.low() ? SHORT : UNKNOWN;
+    return reaches(provided.high(), required.low()) ? UNKNOWN : SHORT;
   }
 
   /** Compares a range with an upper limit that it may reach; equality passes. */
   public static Verdict atMost(Range value, double limit) {
-    if (value.high() <= limit) {
+    if (reaches(limit, value.high())) {
       return MEETS;
     }
-    return value.low() > limit ? SHORT : UNKNOWN;
+    return reaches(limit, value.low()) ? UNKNOWN : SHORT;
+  }
+
+  /** At least as much, but for the rounding of sums and products. */
+  private static boolean reaches(double value, double limit) {
+    return value >= limit - ROUNDING * Math.abs(limit);
   }
 }

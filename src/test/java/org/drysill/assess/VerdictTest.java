@@ -45,6 +45,16 @@ class VerdictTest {
     assertThat(Verdict.atMost(new Range(low, low, high), limit)).isEqualTo(verdict);
   }
 
+  /** 0.1 + 0.2 is a hair above 0.3 as doubles, and 6 × 0.05 too. */
+  @Test
+  void what_is_equal_but_for_the_rounding_of_sums_and_products_is_equal() {
+    assertThat(Verdict.atLeast(Range.exactly(0.3), 6 * 0.05)).isEqualTo(Verdict.MEETS);
+    assertThat(Verdict.below(Range.exactly(0.3), 0.1 + 0.2)).isEqualTo(Verdict.SHORT);
+    assertThat(Verdict.atMost(Range.exactly(0.1 + 0.2), 0.3)).isEqualTo(Verdict.MEETS);
+    assertThat(Verdict.atLeast(Range.exactly(0), 0)).isEqualTo(Verdict.MEETS);
+    assertThat(Verdict.atLeast(Range.exactly(0.2999999), 0.3)).isEqualTo(Verdict.SHORT);
+  }
+
   @Test
   void limits_from_above_are_those_that_a_higher_value_breaks() {
     assertThat(Direction.values())

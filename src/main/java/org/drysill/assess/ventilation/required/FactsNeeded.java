@@ -43,7 +43,7 @@ record FactsNeeded(RuleFacts facts) implements Rate.Cases<List<String>> {
   public List<String> byMainRooms(Rate.ByMainRooms rate) {
     return facts.mainRooms().isPresent()
         ? List.of()
-        : List.of("the number of main rooms: list every room of the home");
+        : List.of("the number of main rooms: list every room of the home with its floor area");
   }
 
   @Override
@@ -65,7 +65,7 @@ record FactsNeeded(RuleFacts facts) implements Rate.Cases<List<String>> {
   public List<String> perRoom(Rate.PerRoom rate) {
     return facts.rooms().isPresent()
         ? List.of()
-        : List.of("the floor area of every room: list every room of the home");
+        : List.of("the floor area of every room: list every room of the home with it");
   }
 
   @Override

@@ -92,12 +92,16 @@ public record RuleFacts(
     return home.bedrooms() <= 1 && (named || home.bedrooms() == 0);
   }
 
-  /** True where rooms cover most of the floor and every bedroom is among them. */
+  /**
+   * True where rooms whose floor area the survey states cover most of the floor, and every bedroom
+   * is among the rooms. An area that was assumed tells nothing of rooms that are not listed.
+   */
   private static boolean listsEveryRoom(Home home) {
     double listed =
         home.rooms().stream()
             .filter(RoomFacts::heated)
-            .mapToDouble(r -> r.floorArea().likely())
+            .flatMap(r -> r.room().floorArea().stream())
+            .mapToDouble(Quantity::value)
             .sum();
     long bedrooms = home.rooms().stream().filter(r -> r.room().use() == RoomUse.BEDROOM).count();
     return listed >= MOST_OF_THE_HOME * home.floorArea().likely() && bedrooms >= home.bedrooms();
