@@ -52,7 +52,7 @@ public final class VentilationAssessor {
         air,
         WholeHome.of(governing, demand, required, air),
         extract(governing, home, air, demand, required),
-        SupplyFindings.of(governing, home, air, required),
+        SupplyFindings.of(governing, home, air, required, demand),
         BackgroundFindings.of(governing, home, air),
         PurgeFindings.ofHabitableRooms(governing, home),
         TransferFindings.of(governing, home, defaults),
@@ -76,7 +76,7 @@ public final class VentilationAssessor {
     List<Finding> findings =
         new ArrayList<>(
             ExtractFindings.of(rules, home, air, PurgeFindings.ofWetRooms(rules, home)));
-    ContinuousTotal.of(rules, air, required, demand.sources()).ifPresent(findings::add);
+    ContinuousTotal.of(rules, air, required, demand).ifPresent(findings::add);
     return findings;
   }
 }

@@ -14,6 +14,7 @@ import org.drysill.reference.rules.RuleCatalogue;
 import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.rules.RuleSets;
 import org.drysill.reference.ventilation.VentilationDefaults;
+import org.drysill.survey.Survey;
 import org.drysill.yaml.ProblemText;
 import org.drysill.yaml.Reading;
 
@@ -39,13 +40,12 @@ public final class VentilationFixtures {
    * @param rooms the rooms as YAML list entries
    */
   public static Home home(String jurisdiction, String dwelling, String rooms) {
-    return HomeBuilder.build(
-        HomeFixtures.survey(jurisdiction, dwelling, rooms),
-        HomeFixtures.climate(),
-        List.of(),
-        DWELLING,
-        MONEY,
-        TARIFFS);
+    return home(HomeFixtures.survey(jurisdiction, dwelling, rooms));
+  }
+
+  /** The home of a survey, its gaps filled as in a real run. */
+  public static Home home(Survey survey) {
+    return HomeBuilder.build(survey, HomeFixtures.climate(), List.of(), DWELLING, MONEY, TARIFFS);
   }
 
   /** What is found about the ventilation of that home. */

@@ -10,9 +10,9 @@ import org.drysill.assess.Verdict;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
+import org.drysill.assess.ventilation.required.Demand;
 import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.physics.Range;
-import org.drysill.reference.Citation;
 import org.drysill.reference.rules.RuleSet;
 
 /**
@@ -28,20 +28,20 @@ public final class ContinuousTotal {
    * @param rules the governing rule set
    * @param air what the home gets
    * @param wholeHome the whole-home rate; empty where a fact is missing
-   * @param sources where it is printed
+   * @param demand where it comes from
    */
   public static Optional<Finding> of(
-      RuleSet rules, ProvidedAir air, Optional<Figure> wholeHome, List<Citation> sources) {
+      RuleSet rules, ProvidedAir air, Optional<Figure> wholeHome, Demand demand) {
     List<FanFlow> fans = air.fans().stream().filter(Strategies::isContinuousExtract).toList();
-    return fans.isEmpty() ? Optional.empty() : wholeHome.map(q -> of(rules, fans, q, sources));
+    return fans.isEmpty() ? Optional.empty() : wholeHome.map(q -> of(rules, fans, q, demand));
   }
 
-  private static Finding of(
-      RuleSet rules, List<FanFlow> fans, Figure asked, List<Citation> sources) {
+  private static Finding of(RuleSet rules, List<FanFlow> fans, Figure asked, Demand demand) {
     Range flow =
         fans.stream().map(FanFlow::extractWhileRunning).reduce(Range.exactly(0), Range::plus);
     boolean unstated = fans.stream().anyMatch(fan -> !fan.stated());
-    Verdict verdict = unstated ? Verdict.UNKNOWN : Verdict.atLeast(flow, asked.value());
+    Verdict compared = unstated ? Verdict.UNKNOWN : Verdict.atLeast(flow, asked.value());
+    Verdict verdict = Asked.sure(compared, demand.confidence());
     FlowText text = new FlowText(rules.units());
     return new Finding(
         "ventilation.extract.total",
@@ -64,9 +64,13 @@ public final class ContinuousTotal {
             + "; it should reach the whole-home rate of "
             + text.required(asked.value().high())
             + ".",
-        verdict == Verdict.UNKNOWN
-            ? Optional.of("Measure the flow at each continuous extract fan at its usual setting.")
-            : Optional.empty(),
-        sources);
+        verdict == Verdict.UNKNOWN ? Optional.of(settle(demand)) : Optional.empty(),
+        demand.sources());
+  }
+
+  private static String settle(Demand demand) {
+    return Asked.doubtful(demand.confidence())
+        ? Asked.lookUp(demand.sources().get(0))
+        : "Measure the flow at each continuous extract fan at its usual setting.";
   }
 }

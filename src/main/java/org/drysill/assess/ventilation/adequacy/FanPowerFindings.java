@@ -48,14 +48,14 @@ public final class FanPowerFindings {
     Verdict verdict =
         power
             .filter(p -> fan.stated())
-            .flatMap(p -> limit.map(row -> Verdict.atMost(p.value(), row.wattPerM3S())))
+            .flatMap(p -> limit.map(row -> compare(p, row)))
             .orElse(Verdict.UNKNOWN);
     String id = "fan." + fan.fan().id() + ".power";
     return new Finding(
         id,
         Asked.capital(fan.name()) + ": fan power",
         Optional.of(fan.room()),
-        limit.map(row -> Asked.sure(verdict, row.confidence())).orElse(verdict),
+        verdict,
         Direction.AT_MOST,
         power,
         limit.map(
@@ -67,7 +67,7 @@ public final class FanPowerFindings {
                     Unit.SPECIFIC_FAN_POWER,
                     row.source())),
         because(rules, fan, power, limit),
-        verdict == Verdict.UNKNOWN && limit.isPresent() ? settle(fan, power) : Optional.empty(),
+        limit.filter(row -> verdict == Verdict.UNKNOWN).map(row -> settle(fan, power, row)),
         limit.map(row -> List.of(row.source())).orElse(List.of()));
   }
 
@@ -93,10 +93,16 @@ public final class FanPowerFindings {
     return BigDecimal.valueOf(wattPerM3S * M3_PER_LITRE + crumb).setScale(2, mode).toPlainString();
   }
 
-  private static Optional<String> settle(FanFlow fan, Optional<Figure> power) {
-    return Optional.of(
-        power.isPresent()
-            ? "Measure the flow at " + fan.name() + " with a flow hood while it runs."
-            : "Read the power of " + fan.name() + " with a plug-in meter or from its plate.");
+  private static Verdict compare(Figure power, FanPowerLimit row) {
+    return Asked.sure(Verdict.atMost(power.value(), row.wattPerM3S()), row.confidence());
+  }
+
+  private static String settle(FanFlow fan, Optional<Figure> power, FanPowerLimit row) {
+    if (Asked.doubtful(row.confidence())) {
+      return Asked.lookUp(row.source());
+    }
+    return power.isPresent()
+        ? "Measure the flow at " + fan.name() + " with a flow hood while it runs."
+        : "Read the power of " + fan.name() + " with a plug-in meter or from its plate.";
   }
 }

@@ -14,6 +14,7 @@ import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
+import org.drysill.reference.rules.Confidence;
 import org.drysill.reference.rules.PurgeRule;
 import org.drysill.reference.rules.PurgeShare;
 import org.drysill.reference.rules.RuleSet;
@@ -93,7 +94,8 @@ public final class PurgeFindings {
     Figure required = required(room, share);
     boolean known = !openings.isEmpty() && openings.stream().allMatch(AiringOpening::known);
     Verdict compared = Verdict.atLeast(provided.value(), required.value());
-    Verdict verdict = compared != Verdict.MEETS && !known ? Verdict.UNKNOWN : compared;
+    boolean open = compared != Verdict.MEETS && !known;
+    Verdict verdict = Asked.sure(open ? Verdict.UNKNOWN : compared, confidence());
     return new Finding(
         id(room),
         Asked.capital(room.name()) + " airing",
@@ -159,7 +161,17 @@ public final class PurgeFindings {
         + stay;
   }
 
-  private static String settle(RoomFacts room, List<AiringOpening> openings) {
+  /** The least sure of the shares that are printed. */
+  private Optional<Confidence> confidence() {
+    return rule.openings().stream()
+        .flatMap(row -> row.confidence().stream())
+        .max(Confidence::compareTo);
+  }
+
+  private String settle(RoomFacts room, List<AiringOpening> openings) {
+    if (Asked.doubtful(confidence())) {
+      return Asked.lookUp(rule.source());
+    }
     return openings.isEmpty()
         ? "List the windows of the " + room.name() + " and how they open."
         : "Measure the clear width and height of each window of the "

@@ -13,6 +13,7 @@ import org.drysill.assess.Verdict;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
+import org.drysill.assess.ventilation.required.Demand;
 import org.drysill.assess.ventilation.required.RuleFacts;
 import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.physics.Range;
@@ -30,13 +31,16 @@ public final class SupplyFindings {
   private final FlowText text;
   private final Home home;
   private final Figure wholeHome;
+  private final Demand demand;
   private final Citation source;
   private final boolean everyRoomListed;
 
-  private SupplyFindings(RuleSet rules, Home home, Figure wholeHome, Citation source) {
+  private SupplyFindings(
+      RuleSet rules, Home home, Figure wholeHome, Demand demand, Citation source) {
     this.text = new FlowText(rules.units());
     this.home = home;
     this.wholeHome = wholeHome;
+    this.demand = demand;
     this.source = source;
     this.everyRoomListed = RuleFacts.of(home).rooms().isPresent();
   }
@@ -48,13 +52,14 @@ public final class SupplyFindings {
    * @param home the home; its habitable rooms are those that the survey lists
    * @param air its fans
    * @param wholeHome the whole-home rate; empty where a fact is missing
+   * @param demand where it comes from
    */
   public static List<Finding> of(
-      RuleSet rules, Home home, ProvidedAir air, Optional<Figure> wholeHome) {
+      RuleSet rules, Home home, ProvidedAir air, Optional<Figure> wholeHome, Demand demand) {
     Optional<Citation> source =
         rules.singleRoomHeatRecovery().flatMap(SingleRoomRule::addedRoomByVolume);
     return source
-        .flatMap(s -> wholeHome.map(q -> new SupplyFindings(rules, home, q, s)))
+        .flatMap(s -> wholeHome.map(q -> new SupplyFindings(rules, home, q, demand, s)))
         .map(findings -> findings.all(air))
         .orElse(List.of());
   }
@@ -87,7 +92,7 @@ public final class SupplyFindings {
     boolean unstated = units.stream().anyMatch(fan -> !fan.stated());
     Verdict compared = Verdict.atLeast(flow, asked.value());
     boolean open = unstated || (compared == Verdict.SHORT && !everyRoomListed);
-    Verdict verdict = open ? Verdict.UNKNOWN : compared;
+    Verdict verdict = Asked.sure(open ? Verdict.UNKNOWN : compared, demand.confidence());
     String names = units.stream().map(FanFlow::name).collect(Collectors.joining(" and "));
     return new Finding(
         id,
@@ -118,7 +123,10 @@ public final class SupplyFindings {
   }
 
   /** Rooms that are not listed would make the room's share smaller. */
-  private static String settle(String names, boolean byFlow) {
+  private String settle(String names, boolean byFlow) {
+    if (Asked.doubtful(demand.confidence())) {
+      return Asked.lookUp(demand.sources().get(0));
+    }
     return byFlow
         ? "Measure the flow at " + names + " at its usual setting."
         : "List every habitable room of the home with its floor area.";

@@ -1,11 +1,10 @@
 package org.drysill.assess.ventilation.adequacy;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Direction;
 import org.drysill.assess.Figure;
@@ -48,33 +47,46 @@ public final class TransferFindings {
         .orElse(List.of());
   }
 
+  /** Of a door that both of its rooms list, the entry with a gap counts. */
   private List<Finding> all() {
-    List<Finding> findings = new ArrayList<>();
-    Set<Set<String>> pairs = new LinkedHashSet<>();
+    Map<Set<String>, Between> doors = new LinkedHashMap<>();
     for (RoomFacts room : home.rooms()) {
       for (Door door : room.room().doors()) {
-        Optional<RoomFacts> other = home.room(door.to()).filter(RoomFacts::heated);
-        boolean first = pairs.add(new TreeSet<>(List.of(room.id(), door.to())));
-        if (room.heated() && first) {
-          other.ifPresent(to -> findings.add(finding(room, to, door)));
-        }
+        home.room(door.to())
+            .filter(other -> !other.equals(room) && room.heated() && other.heated())
+            .ifPresent(
+                other ->
+                    doors.merge(
+                        Set.of(room.id(), other.id()),
+                        new Between(room, other, door),
+                        Between::measured));
       }
     }
-    return findings;
+    return doors.values().stream().map(this::finding).toList();
   }
 
-  private Finding finding(RoomFacts room, RoomFacts other, Door door) {
+  private record Between(RoomFacts room, RoomFacts other, Door door) {
+    Between measured(Between again) {
+      return door.undercut().isPresent() ? this : again;
+    }
+  }
+
+  private Finding finding(Between rooms) {
+    RoomFacts room = rooms.room();
+    RoomFacts other = rooms.other();
+    Door door = rooms.door();
     String id = "door." + room.id() + "." + other.id();
     String name = "door between " + room.name() + " and " + other.name();
     Range width = door.width().map(Quantity::range).orElse(doorWidth.value().range());
     double asked = rule.freeArea().value();
     Optional<Figure> provided = door.undercut().map(gap -> area(id, name, gap, door, width));
-    Verdict verdict = provided.map(f -> Verdict.atLeast(f.value(), asked)).orElse(Verdict.UNKNOWN);
+    Verdict compared = provided.map(f -> Verdict.atLeast(f.value(), asked)).orElse(Verdict.UNKNOWN);
+    Verdict verdict = Asked.sure(compared, rule.confidence());
     return new Finding(
         id + ".transfer",
         Asked.capital(name),
         Optional.of(room.id()),
-        Asked.sure(verdict, rule.confidence()),
+        verdict,
         Direction.AT_LEAST,
         provided,
         Optional.of(
@@ -125,7 +137,10 @@ public final class TransferFindings {
     return rule.freeArea().value() / widthM;
   }
 
-  private static String settle(Door door, String name) {
+  private String settle(Door door, String name) {
+    if (Asked.doubtful(rule.confidence())) {
+      return Asked.lookUp(rule.source());
+    }
     return door.undercut().isEmpty()
         ? "Measure the gap under the " + name + " and the width of its leaf."
         : "Measure the width of the leaf of the " + name + ".";
