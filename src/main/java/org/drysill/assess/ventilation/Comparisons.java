@@ -97,9 +97,8 @@ final class Comparisons {
         governing,
         required,
         required.map(q -> airChange(figure, q)),
-        required
-            .filter(q -> home.occupants().value().low() > 0)
-            .map(q -> per(figure + ".per_person", "by person", q, home.occupants(), Unit.AIRFLOW)),
+        required.map(
+            q -> per(figure + ".per_person", "by person", q, home.occupants(), Unit.AIRFLOW)),
         required.map(
             q ->
                 per(

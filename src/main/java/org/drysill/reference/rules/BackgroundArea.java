@@ -34,8 +34,11 @@ public record BackgroundArea(
         List<AlsoPrinted> alsoPrinted,
     @Key(about = "How sure a remembered value is") Optional<Confidence> confidence,
     @Key(about = "What the reader should know about it") Optional<String> note) {
-  /** Copies the lists. */
+  /** Copies the lists; refuses a condition that is one of a room. */
   public BackgroundArea {
+    if (when.filter(condition -> condition == Condition.NO_EXTERNAL_WALL).isPresent()) {
+      throw new IllegalArgumentException("a condition on the home, not on a room");
+    }
     rooms = List.copyOf(rooms);
     alsoPrinted = List.copyOf(alsoPrinted);
   }

@@ -46,10 +46,13 @@ public record ExtractRate(
     @Key(about = "Where it is printed") Citation source,
     @Key(about = "How sure a remembered value is") Optional<Confidence> confidence,
     @Key(about = "What the reader should know about it") Optional<String> note) {
-  /** Refuses a row with no rate or with two. */
+  /** Refuses a row with no rate or with two, and a condition that is not one of a room. */
   public ExtractRate {
     if (rate.isPresent() == airChange.isPresent()) {
       throw new IllegalArgumentException("either rate or air_change");
+    }
+    if (when.filter(condition -> condition != Condition.NO_EXTERNAL_WALL).isPresent()) {
+      throw new IllegalArgumentException("no other condition of extract than no external wall");
     }
   }
 }

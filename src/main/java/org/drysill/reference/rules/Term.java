@@ -81,6 +81,9 @@ public record Term(
       throw new IllegalArgumentException(
           "exactly one way to compute the term, such as per_floor_area, but there are " + ways);
     }
+    if (when.filter(condition -> condition == Condition.NO_EXTERNAL_WALL).isPresent()) {
+      throw new IllegalArgumentException("a condition on the home, not on a room");
+    }
     if (differenceOf.size() == 1 || differenceOf.stream().anyMatch(t -> t.when().isPresent())) {
       throw new IllegalArgumentException(
           "in difference_of at least two terms, none of which has a when");

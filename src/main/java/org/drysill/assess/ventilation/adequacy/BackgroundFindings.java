@@ -10,6 +10,7 @@ import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
+import org.drysill.assess.ventilation.required.RuleFacts;
 import org.drysill.reference.rules.BackgroundArea;
 import org.drysill.reference.rules.BackgroundRule;
 import org.drysill.reference.rules.RuleSet;
@@ -25,7 +26,7 @@ public final class BackgroundFindings {
   private BackgroundFindings(RuleSet rules, Home home, BackgroundRule rule) {
     this.home = home;
     this.rule = rule;
-    this.areas = new VentilatorAreas(rule, home.storeys());
+    this.areas = new VentilatorAreas(rule, RuleFacts.of(home));
     this.finding = new VentilatorFinding(rules);
   }
 

@@ -61,12 +61,11 @@ record RoomExtract(RoomFacts room, ExtractMode mode, List<FanFlow> fans) {
 
   /** True where heat-recovery units of the room do it. */
   boolean byHeatRecovery() {
-    return !fans.isEmpty()
-        && fans.stream()
-            .allMatch(
-                fan ->
-                    fan.fan().kind() == FanKind.ALTERNATING_HEAT_RECOVERY
-                        || fan.fan().kind() == FanKind.SIMULTANEOUS_HEAT_RECOVERY);
+    return fans.stream()
+        .allMatch(
+            fan ->
+                fan.fan().kind() == FanKind.ALTERNATING_HEAT_RECOVERY
+                    || fan.fan().kind() == FanKind.SIMULTANEOUS_HEAT_RECOVERY);
   }
 
   String names() {

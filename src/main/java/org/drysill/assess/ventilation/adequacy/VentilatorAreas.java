@@ -6,24 +6,23 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.assess.ventilation.required.RuleFacts;
 import org.drysill.reference.rules.BackgroundArea;
 import org.drysill.reference.rules.BackgroundRule;
-import org.drysill.reference.rules.Condition;
 import org.drysill.reference.rules.RoomGroup;
 
 /** The areas of background ventilators that a rule prints for rooms. */
 final class VentilatorAreas {
   private final BackgroundRule rule;
-  private final int storeys;
+  private final RuleFacts facts;
 
-  VentilatorAreas(BackgroundRule rule, int storeys) {
+  VentilatorAreas(BackgroundRule rule, RuleFacts facts) {
     this.rule = rule;
-    this.storeys = storeys;
+    this.facts = facts;
   }
 
   /** The row for a kind of room; empty where the rule asks for none in it. */
   Optional<BackgroundArea> of(RoomGroup group) {
     return rule.areas().stream()
         .filter(row -> isAmong(row.rooms(), group))
-        .filter(row -> row.when().map(this::holds).orElse(true))
+        .filter(row -> row.when().map(facts::holds).orElse(true))
         .findFirst();
   }
 
@@ -33,16 +32,7 @@ final class VentilatorAreas {
 
   /** True where a kind of room is among kinds, one of which may contain it. */
   static boolean isAmong(List<RoomGroup> kinds, RoomGroup group) {
-    boolean staysIn =
-        group == RoomGroup.HABITABLE || group == RoomGroup.BEDROOM || group == RoomGroup.LIVING;
+    boolean staysIn = group == RoomGroup.BEDROOM || group == RoomGroup.LIVING;
     return kinds.contains(group) || (staysIn && kinds.contains(RoomGroup.HABITABLE));
-  }
-
-  private boolean holds(Condition condition) {
-    return switch (condition) {
-      case SINGLE_STOREY -> storeys == 1;
-      case MULTI_STOREY -> storeys > 1;
-      case ONE_HABITABLE_ROOM, SEVERAL_HABITABLE_ROOMS, NO_EXTERNAL_WALL -> false;
-    };
   }
 }

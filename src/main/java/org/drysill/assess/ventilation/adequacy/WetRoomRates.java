@@ -10,7 +10,6 @@ import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.required.RuleFacts;
 import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
-import org.drysill.reference.rules.Condition;
 import org.drysill.reference.rules.Confidence;
 import org.drysill.reference.rules.ExtractMode;
 import org.drysill.reference.rules.ExtractRate;
@@ -32,7 +31,7 @@ record WetRoomRates(RuleSet rules, RoomFacts room) {
         .filter(row -> row.mode() == mode)
         .filter(row -> RuleFacts.group(room.room().use()).filter(g -> g == row.room()).isPresent())
         .filter(row -> row.terminal().map(t -> t == terminal).orElse(true))
-        .filter(row -> row.when().map(this::holds).orElse(true))
+        .filter(row -> row.when().isEmpty() || isInternal())
         .toList();
   }
 
@@ -61,9 +60,9 @@ record WetRoomRates(RuleSet rules, RoomFacts room) {
     }
   }
 
-  private boolean holds(Condition condition) {
-    return condition == Condition.NO_EXTERNAL_WALL
-        && room.room().externalWall().filter(w -> w == YesNo.NO).isPresent();
+  /** Of a rate the one condition that there may be: no wall of the room looks outside. */
+  private boolean isInternal() {
+    return room.room().externalWall().filter(w -> w == YesNo.NO).isPresent();
   }
 
   private Range rate(ExtractRate row) {

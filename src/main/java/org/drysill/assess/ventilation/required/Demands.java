@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.physics.Range;
-import org.drysill.reference.rules.Condition;
 import org.drysill.reference.rules.Term;
 
 /** Computes what the terms of rule sets ask of a home. */
@@ -38,17 +37,7 @@ public final class Demands {
 
   /** The parts of a combination that hold for this home. */
   private List<Term> parts(Term term) {
-    return term.parts().stream().filter(p -> p.when().map(this::holds).orElse(true)).toList();
-  }
-
-  private boolean holds(Condition condition) {
-    return switch (condition) {
-      case ONE_HABITABLE_ROOM -> facts.oneHabitableRoom();
-      case SEVERAL_HABITABLE_ROOMS -> !facts.oneHabitableRoom();
-      case SINGLE_STOREY -> facts.storeys() == 1;
-      case MULTI_STOREY -> facts.storeys() > 1;
-      case NO_EXTERNAL_WALL -> false;
-    };
+    return term.parts().stream().filter(p -> p.when().map(facts::holds).orElse(true)).toList();
   }
 
   private List<String> missing(Term term, List<Demand> parts) {

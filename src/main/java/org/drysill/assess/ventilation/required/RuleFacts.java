@@ -6,6 +6,7 @@ import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
+import org.drysill.reference.rules.Condition;
 import org.drysill.reference.rules.RoomGroup;
 import org.drysill.survey.Airtightness;
 import org.drysill.survey.DwellingType;
@@ -80,6 +81,17 @@ public record RuleFacts(
         isStudio(home) || (all && habitable == 1),
         all ? Optional.of(habitable) : Optional.empty(),
         all ? Optional.of(rooms) : Optional.empty());
+  }
+
+  /** True where a condition on the home as a whole holds; one on a room never does. */
+  public boolean holds(Condition condition) {
+    return switch (condition) {
+      case ONE_HABITABLE_ROOM -> oneHabitableRoom;
+      case SEVERAL_HABITABLE_ROOMS -> !oneHabitableRoom;
+      case SINGLE_STOREY -> storeys == 1;
+      case MULTI_STOREY -> storeys > 1;
+      case NO_EXTERNAL_WALL -> false;
+    };
   }
 
   private static Room room(RoomGroup group, RoomFacts room) {

@@ -12,6 +12,7 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.reference.DataFiles;
+import org.drysill.reference.rules.RuleSets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -171,6 +172,28 @@ class BackgroundFindingsTest {
     Finding finding = result.background().get(0);
     assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(finding.because()).contains("balanced ventilation; not assessed");
+  }
+
+  /** A rule set of one's own may ask for more of homes of one habitable room, not of rooms. */
+  @Test
+  void an_area_may_hold_for_homes_of_one_room_and_not_for_rooms_without_outside_wall() {
+    String rules = DataFiles.text("rules/england.yaml");
+    String one =
+        rules.replace("when: single storey, area: 10000", "when: one habitable room, area: 12000");
+    Finding finding =
+        finding(
+            assessBy(
+                one,
+                "floor_area: 30, storeys: 1, type: studio, bedrooms: 0",
+                room("l", "living", "0 mm2")),
+            "room.l.background");
+    assertThat(finding.required().orElseThrow().likely()).isCloseTo(12e-3, within(1e-12));
+    assertThat(
+            RuleSets.read(
+                    rules.replace("when: single storey, area", "when: no external wall, area"),
+                    "own.yaml")
+                .problems())
+        .isNotEmpty();
   }
 
   @Test

@@ -9,6 +9,9 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.assess.ventilation.VentilationResult;
+import org.drysill.reference.DataFiles;
+import org.drysill.reference.rules.RuleSets;
+import org.drysill.yaml.ProblemText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -368,6 +371,22 @@ class ExtractFindingsTest {
       assertThat(finding(result, "room.wet.extract").settledBy().orElseThrow())
           .isEqualTo("Look the figure up in D; it is remembered here, and doubtful.");
     }
+  }
+
+  @Test
+  void a_condition_that_extract_cannot_have_is_refused_at_its_place() {
+    String text =
+        DataFiles.text("rules/england.yaml")
+            .replaceFirst(
+                "mode: intermittent, when: no external wall",
+                "mode: intermittent, when: single storey");
+    assertThat(RuleSets.read(text, "own.yaml").problems())
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(ProblemText.of(problem))
+                    .contains("own.yaml:")
+                    .contains("no other condition of extract than no external wall"));
   }
 
   @Test

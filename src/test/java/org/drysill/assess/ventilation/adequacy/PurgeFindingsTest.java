@@ -6,6 +6,8 @@ import static org.drysill.assess.ventilation.VentilationFixtures.assess;
 
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.ventilation.VentilationFixtures;
+import org.drysill.reference.DataFiles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,6 +163,37 @@ class PurgeFindingsTest {
         .hasSize(2);
     assertThat(airing("ireland", opening("w", "kind: sash, width: 1 m, height: 1 m")).airing())
         .isEmpty();
+  }
+
+  /** A rule set of one's own that prints the air changes and no area. */
+  @Test
+  void a_document_that_prints_no_area_has_no_finding() {
+    String rules = DataFiles.text("rules/england.yaml");
+    int purge = rules.indexOf("  openings:\n", rules.indexOf("purge:"));
+    int after = rules.indexOf("transfer:", purge);
+    assertThat(
+            VentilationFixtures.assessBy(
+                    rules.substring(0, purge) + rules.substring(after),
+                    "floor_area: 84",
+                    "- {id: bed, use: bedroom}")
+                .purge())
+        .isEmpty();
+  }
+
+  @Test
+  void a_doubtful_share_withholds_the_verdict_and_asks_for_its_document() {
+    String rules =
+        DataFiles.text("rules/ireland.yaml")
+            .replace(
+                "clause: \"purge ventilation\", how: memory}, confidence: high}",
+                "clause: \"purge ventilation\", how: memory}, confidence: low}");
+    Finding finding =
+        VentilationFixtures.assessBy(rules, "floor_area: 84", "- {id: bed, use: bedroom}")
+            .purge()
+            .get(0)
+            .finding();
+    assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
+    assertThat(finding.settledBy().orElseThrow()).startsWith("Look the figure up");
   }
 
   @Test

@@ -7,7 +7,9 @@ import static org.drysill.assess.ventilation.VentilationFixtures.assess;
 import java.util.List;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.assess.ventilation.VentilationResult;
+import org.drysill.reference.DataFiles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,6 +97,31 @@ class SupplyFindingsTest {
             .supply()
             .get(0);
     assertThat(enough.verdict()).isEqualTo(Verdict.MEETS);
+  }
+
+  @Test
+  void a_doubtful_whole_home_rate_withholds_the_verdict_and_asks_for_its_document() {
+    String rules =
+        DataFiles.text("rules/england.yaml")
+            .replace(
+                "clause: \"Table 1.3 and its note 2\", how: seen}",
+                "clause: \"Table 1.3 and its note 2\", how: memory}\n          confidence: low");
+    String room =
+        "- {id: new, use: study, floor_area: 10, height: 2.5, added: yes, fans: [{id: u, kind: %s,"
+            + " measured_flow: {value: 1..2 l/s}}]}";
+    VentilationResult supply =
+        VentilationFixtures.assessBy(
+            rules, "floor_area: 40, bedrooms: 2", room.formatted("simultaneous heat recovery"));
+    VentilationResult extract =
+        VentilationFixtures.assessBy(
+            rules, "floor_area: 40, bedrooms: 2", room.formatted("continuous extract"));
+    for (Finding finding :
+        List.of(
+            supply.supply().get(0),
+            VentilationFixtures.finding(extract, "ventilation.extract.total"))) {
+      assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
+      assertThat(finding.settledBy().orElseThrow()).startsWith("Look the figure up");
+    }
   }
 
   @Test

@@ -38,6 +38,7 @@ class TransferFindingsTest {
     assertThat(finding.id()).isEqualTo("door.bed.hall.transfer");
     assertThat(finding.verdict()).isEqualTo(verdict);
     assertThat(finding.required().orElseThrow().likely()).isCloseTo(7.6e-3, within(1e-12));
+    assertThat(finding.required().orElseThrow().working().formula()).isEqualTo("as printed");
     assertThat(finding.provided().orElseThrow().working().inputs()).hasSize(2);
   }
 
@@ -72,6 +73,7 @@ class TransferFindingsTest {
   void a_door_stands_between_two_heated_rooms_of_the_survey_and_counts_once() {
     assertThat(doors("{to: loft, undercut: 5 mm}")).isEmpty();
     assertThat(doors("{to: nowhere, undercut: 5 mm}")).isEmpty();
+    assertThat(doors("{to: bed, undercut: 5 mm}")).isEmpty();
     assertThat(
             assess(
                     "england",

@@ -107,6 +107,7 @@ class FanFlowsTest {
     "'duct: {length: 1501 mm}', 0.4, 0.3",
     "'duct: {length: 350 mm, bends: 2}', 0.4, 0.3",
     "'duct: {length: 350 mm, material: slack flexible}', 0.4, 0.3",
+    "'duct: {length: 350 mm, material: smooth plastic}', 0.8, 0.2",
     "'duct: {diameter: 100 mm}', 0.65, 0.35",
     "'run: manual', 0.65, 0.35"
   })
@@ -224,6 +225,7 @@ class FanFlowsTest {
     "run: humidity-controlled, 0.0416667, 0.4166667",
     "run: with light, 0.0208333, 0.1041667",
     "run: manual, 0.0083333, 0.0833333",
+    "run: hours per day, 0.0083333, 0.1666667",
     "power: 3 W, 0.0083333, 0.1666667"
   })
   void the_flow_while_it_runs_is_averaged_over_the_hours_that_it_runs(

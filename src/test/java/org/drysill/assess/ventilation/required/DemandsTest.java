@@ -205,8 +205,7 @@ class DemandsTest {
     "single storey, false, 1, 5",
     "single storey, false, 2, 1",
     "multi storey, false, 2, 5",
-    "multi storey, false, 1, 1",
-    "no external wall, false, 1, 1"
+    "multi storey, false, 1, 1"
   })
   void a_part_holds_where_its_condition_does(
       String when, boolean oneRoom, int storeys, double expected) {
@@ -302,6 +301,8 @@ class DemandsTest {
         "name: nothing | exactly one way",
         "fixed: 1 l/s | a source",
         "difference_of: [{fixed: 1 l/s, source: {document: D, how: seen}}] | at least two terms",
+        "when: no external wall, fixed: 1 l/s, source: {document: D, how: seen} | a condition on the"
+            + " home",
         "difference_of: [{fixed: 1 l/s, source: {document: D, how: seen}}, {when: single storey,"
             + " fixed: 1 l/s, source: {document: D, how: seen}}] | none of which has a when",
         "by_floor_and_bedrooms: {rows: [{above: 9 m2, steps: [{count: 1, rate: 2 l/s}]}, {above: 9"

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.physics.Range;
+import org.drysill.reference.rules.Condition;
 import org.drysill.reference.rules.RoomGroup;
 import org.drysill.survey.RoomUse;
 import org.junit.jupiter.api.Test;
@@ -54,6 +55,10 @@ class RuleFactsTest {
     assertThat(facts("floor_area: 30, bedrooms: 1", "- {id: h, use: hall}").oneHabitableRoom())
         .isFalse();
     assertThat(
+            facts("floor_area: 30, type: mid-floor flat, bedrooms: 1", "- {id: h, use: hall}")
+                .oneHabitableRoom())
+        .isFalse();
+    assertThat(
             facts("floor_area: 90, type: studio, bedrooms: 2", "- {id: h, use: hall}")
                 .oneHabitableRoom())
         .isFalse();
@@ -98,5 +103,6 @@ class RuleFactsTest {
             "- {id: h, use: hall}");
     assertThat(facts.leakageAt50PaM3S().likely()).isCloseTo(0.2, within(1e-12));
     assertThat(facts.weatherFactor()).isEmpty();
+    assertThat(facts.holds(Condition.NO_EXTERNAL_WALL)).isFalse();
   }
 }
