@@ -30,22 +30,26 @@ class VentilationProperties {
     }
 
     VentilationResult assess(String flow) {
-      String rooms =
-          """
-          - {id: living, use: living, floor_area: 30, windows: [{id: w, background_ventilator: %1$.6f mm2}]}
-          - id: bath
-            use: bathroom
-            floor_area: 5
-            windows: [{id: v, background_ventilator: %1$.6f mm2}]
-            fans: [{id: fan, kind: %2$s, hours_per_day: %3$.6f h, power: 5 W, measured_flow: {value: %4$s, instrument: hood}}]
-          """;
       return VentilationFixtures.assess(
           "england",
           String.format(
               Locale.ROOT,
               "floor_area: 45, storeys: 1, bedrooms: 1, airtightness: {n50: %.6f, basis: measured}",
               n50),
-          String.format(Locale.ROOT, rooms, areaMm2, kind.word(), hours, flow));
+          String.format(
+              Locale.ROOT,
+              """
+              - {id: living, use: living, floor_area: 30, windows: [{id: w, background_ventilator: %1$.6f mm2}]}
+              - id: bath
+                use: bathroom
+                floor_area: 5
+                windows: [{id: v, background_ventilator: %1$.6f mm2}]
+                fans: [{id: fan, kind: %2$s, hours_per_day: %3$.6f h, power: 5 W, measured_flow: {value: %4$s, instrument: hood}}]
+              """,
+              areaMm2,
+              kind.word(),
+              hours,
+              flow));
     }
   }
 
@@ -175,12 +179,15 @@ class VentilationProperties {
   }
 
   private static List<RuleComparison> comparisons(double floor, int bedrooms, int people) {
-    String dwelling =
-        "floor_area: %.6f, volume: 200, bedrooms: %d, occupants: {adults: %d}, storeys: 2,"
-            + " airtightness: {n50: 5 /h, basis: measured, weather_factor: 0.5}";
     return VentilationFixtures.assess(
             "england",
-            String.format(Locale.ROOT, dwelling, floor, bedrooms, people),
+            String.format(
+                Locale.ROOT,
+                "floor_area: %.6f, volume: 200, bedrooms: %d, occupants: {adults: %d}, storeys: 2,"
+                    + " airtightness: {n50: 5 /h, basis: measured, weather_factor: 0.5}",
+                floor,
+                bedrooms,
+                people),
             "- {id: hall, use: hall}")
         .comparisons();
   }

@@ -28,9 +28,11 @@ class SupplyFindingsTest {
   }
 
   private static final String REST =
-      "- {id: living, use: living, floor_area: 10, height: 2.5}\n"
-          + "- {id: bed, use: bedroom, floor_area: 10, height: 2.5}\n"
-          + "- {id: bed-2, use: bedroom, floor_area: 10, height: 2.5}";
+      """
+      - {id: living, use: living, floor_area: 10, height: 2.5}
+      - {id: bed, use: bedroom, floor_area: 10, height: 2.5}
+      - {id: bed-2, use: bedroom, floor_area: 10, height: 2.5}
+      """;
 
   private static String unit(String kind, String flow) {
     return "added: yes, fans: [{id: u, name: Unit, kind: %s%s}]".formatted(kind, flow);
