@@ -11,18 +11,18 @@ import org.drysill.physics.air.MoistAir;
  * @param temperature air temperature with its bounds [°C]
  * @param humidity relative humidity with its bounds, over water as sensors show it, as ratio
  */
-record MeasuredAir(Range temperature, Range humidity) {
+public record MeasuredAir(Range temperature, Range humidity) {
   /** No hygrometer shows less, and air without any vapour has no dew point. */
   private static final double DRIEST = 0.01;
 
   /** Keeps the humidity within what air can have. */
-  MeasuredAir {
+  public MeasuredAir {
     humidity =
         new Range(within(humidity.low()), within(humidity.likely()), within(humidity.high()));
   }
 
   /** Vapour pressure [Pa]; its bounds are those of both errors at their worst together. */
-  Range vapourPressure() {
+  public Range vapourPressure() {
     return new Range(
         pressure(temperature.low(), humidity.low()),
         pressure(temperature.likely(), humidity.likely()),

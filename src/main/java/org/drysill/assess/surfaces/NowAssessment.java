@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.humidity.MeasuredAir;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.readings.NearestReading;
 import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.physics.Range;
-import org.drysill.physics.air.Iso13788Vapour;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.OutdoorReading;
 import org.drysill.survey.RoomReading;
@@ -18,9 +18,6 @@ import org.drysill.yaml.Moment;
 
 /** A surface at the visit: its temperature against the dew point of the room's air. */
 final class NowAssessment {
-  /** The driest air that an instrument is believed [1]: dry air has no dew point. */
-  private static final double DRIEST = 0.01;
-
   private final InstrumentErrors errors;
   private final List<OutdoorReading> outdoors;
   private final double hours;
@@ -50,7 +47,8 @@ final class NowAssessment {
       String place, RoomReading reading, TemperatureFactor factor, Optional<ReadingFactor> read) {
     Range air = errors.temperature(reading.temperature(), reading.instrument());
     Range humidity = errors.humidity(reading.humidity().orElseThrow(), reading.instrument());
-    NowFigures figures = new NowFigures(place, air, humidity, vapour(air, humidity));
+    NowFigures figures =
+        new NowFigures(place, air, humidity, new MeasuredAir(air, humidity).vapourPressure());
     Optional<Range> outdoor = outdoor(reading.at());
     return read.map(r -> figures.asRead(r.surface()))
         .or(() -> outdoor.map(o -> figures.fromFactor(factor.figure(), o)))
@@ -70,16 +68,5 @@ final class NowAssessment {
 
   private static Optional<ReadingFactor> coldest(List<ReadingFactor> read) {
     return read.stream().min(Comparator.comparingDouble(r -> r.surface().likely()));
-  }
-
-  private static Range vapour(Range air, Range humidity) {
-    return new Range(
-        vapour(air.low(), humidity.low()),
-        vapour(air.likely(), humidity.likely()),
-        vapour(air.high(), humidity.high()));
-  }
-
-  private static double vapour(double celsius, double humidity) {
-    return Math.max(DRIEST, humidity) * Iso13788Vapour.saturationPressurePa(celsius);
   }
 }

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.Test;
 class HomeMeanTest {
   private static final String OUTDOOR = reading("10:00", 4, 85);
 
-  /** 40 m² and 10 m² of one height: weights 0.8 and 0.2. */
+  /** 40 m² × 2.4 m and 10 m² × 4.8 m: weights 2/3 and 1/3 by volume, 0.8 and 0.2 by area. */
   private static final String ROOMS =
       """
       - {id: living, use: living, floor_area: 40 m2, readings: [%s]}
-      - {id: bath, use: bathroom, floor_area: 10 m2, readings: [%s]}
+      - {id: bath, use: bathroom, floor_area: 10 m2, height: 4.8 m, readings: [%s]}
       """
           .formatted(reading("10:05", 20, 50), reading("10:10", 22, 75));
 
@@ -30,10 +30,10 @@ class HomeMeanTest {
 
   @Test
   void rooms_count_by_their_volume() {
-    assertThat(home.temperature().likely()).isCloseTo(0.8 * 20 + 0.2 * 22, within(1e-9));
+    assertThat(home.temperature().likely()).isCloseTo((2 * 20 + 22) / 3.0, within(1e-9));
     assertThat(home.excessPressure().likely())
         .isCloseTo(
-            0.8 * living.excessPressure().likely() + 0.2 * bath.excessPressure().likely(),
+            (2 * living.excessPressure().likely() + bath.excessPressure().likely()) / 3,
             within(1e-9));
     assertThat(home.outdoorTemperature().likely()).isCloseTo(4, within(1e-9));
     assertThat(home.rooms()).containsExactly("living", "bath");
@@ -45,7 +45,7 @@ class HomeMeanTest {
     String first = reading("10:05", 20, 50);
     String twice = ROOMS.replace(first, reading("10:01", 18, 50) + ", " + first);
     HomeAir mean = assess(OUTDOOR, twice).home().orElseThrow();
-    assertThat(mean.temperature().likely()).isCloseTo(0.8 * 19 + 0.2 * 22, within(1e-9));
+    assertThat(mean.temperature().likely()).isCloseTo((2 * 19 + 22) / 3.0, within(1e-9));
   }
 
   @Test

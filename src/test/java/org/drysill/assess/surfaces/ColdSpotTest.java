@@ -6,11 +6,13 @@ import static org.drysill.assess.surfaces.SurfaceFixtures.assess;
 import static org.drysill.assess.surfaces.SurfaceFixtures.home;
 import static org.drysill.assess.surfaces.SurfaceFixtures.place;
 
+import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.surfaces.factor.FactorSource;
 import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.ReadingQuality;
 import org.drysill.physics.Range;
+import org.drysill.survey.CondensationSeen;
 import org.junit.jupiter.api.Test;
 
 class ColdSpotTest {
@@ -179,5 +181,12 @@ class ColdSpotTest {
     assertThat(corner.seen().trouble()).isTrue();
     assertThat(corner.seen().mouldArea()).contains(Range.exactly(0.15));
     assertThat(spot("lintel, mould_seen: none").seen().trouble()).isFalse();
+    assertThat(Seen.nothingNoted().trouble()).isFalse();
+    assertThat(wetness(CondensationSeen.NEVER).trouble()).isFalse();
+    assertThat(wetness(CondensationSeen.SOMETIMES).trouble()).isTrue();
+  }
+
+  private static Seen wetness(CondensationSeen seen) {
+    return new Seen(Optional.empty(), Optional.empty(), Optional.of(seen));
   }
 }

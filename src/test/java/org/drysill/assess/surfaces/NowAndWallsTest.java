@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
+import org.drysill.assess.humidity.HumidityAssessor;
+import org.drysill.assess.humidity.RoomAir;
 import org.drysill.assess.surfaces.factor.FactorSource;
 import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;
@@ -67,6 +70,20 @@ class NowAndWallsTest {
     assertThat(place(assess(home("", AIR + spot)), "s").now()).isEmpty();
     String dry = "readings: [{temperature: 20 C}]\n";
     assertThat(place(assess(home(OUTDOOR, dry + spot)), "s").now()).isEmpty();
+  }
+
+  /** Sensors show humidity over water, below freezing too: 90 % at -3 °C are 440.5 Pa. */
+  @Test
+  void the_vapour_of_a_frosty_loft_is_that_of_its_reading() {
+    String loft =
+        "readings: [{temperature: -3 C, humidity: 90 %}]\n"
+            + "cold_spots: [{id: s, kind: ceiling, readings: [{surface: -5 C}]}]";
+    Home home = home("{temperature: -12 C}", loft);
+    SurfaceNow now = place(assess(home), "s").now().orElseThrow();
+    RoomAir air =
+        HumidityAssessor.assess(home, SurfaceFixtures.TABLES.readings()).readings().get(0);
+    assertThat(air.vapourPressure().likely()).isCloseTo(440.5, within(0.1));
+    assertThat(now.dewPoint().likely()).isEqualTo(air.dewPoint().likely());
   }
 
   @Test

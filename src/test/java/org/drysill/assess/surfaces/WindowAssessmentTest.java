@@ -109,6 +109,10 @@ class WindowAssessmentTest {
     ColdPlace pane = place(assess(home("", keys)), "w.centre");
     assertThat(pane.factor().source()).isEqualTo(FactorSource.U_VALUE);
     assertThat(pane.factor().figure().likely()).isCloseTo(0.857, within(1e-9));
+    assertThat(pane.factor().figure().working().formula()).isEqualTo("f = 1 - Ug · Rsi");
+    assertThat(pane.factor().figure().working().note().orElseThrow()).contains("curtain");
+    assertThat(pane.months().lowestDryHumidity().working().note().orElseThrow())
+        .startsWith("A cold night of ");
   }
 
   @Test
