@@ -21,8 +21,7 @@ final class AssumptionsChapter implements Chapter {
       return Optional.empty();
     }
     Grid grid =
-        new Grid(
-            List.of(),
+        Grid.wide(
             "",
             List.of(
                 Cells.words("about", 34),

@@ -27,13 +27,12 @@ final class SourcesChapter implements Chapter {
       return Optional.empty();
     }
     Grid grid =
-        new Grid(
-            List.of(),
+        Grid.wide(
             "",
             List.of(
-                Cells.words("document"),
-                Cells.words("what of it", 48),
-                Cells.words("known by", 26)),
+                Cells.words("document", 70),
+                Cells.words("what of it"),
+                Cells.words("known by", 24)),
             documents.entrySet().stream()
                 .map(
                     e ->

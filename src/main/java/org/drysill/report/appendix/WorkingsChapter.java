@@ -3,7 +3,7 @@ package org.drysill.report.appendix;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.report.block.Section;
-import org.drysill.report.block.WorkingEntry;
+import org.drysill.report.block.WorkingFamily;
 import org.drysill.report.block.Workings;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.subject.Desk;
@@ -12,8 +12,8 @@ import org.drysill.report.subject.Desk;
 final class WorkingsChapter implements Chapter {
   @Override
   public Optional<Section> write(Desk desk) {
-    List<WorkingEntry> entries = desk.index().entries(desk.numbers());
-    return entries.isEmpty()
+    List<WorkingFamily> families = desk.index().families(desk.numbers());
+    return families.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Section(
@@ -21,6 +21,6 @@ final class WorkingsChapter implements Chapter {
                 "How each figure came about",
                 "Workings",
                 true,
-                List.of(new Workings(List.of(), entries))));
+                List.of(new Workings(List.of(), families))));
   }
 }

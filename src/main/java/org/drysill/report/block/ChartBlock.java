@@ -10,9 +10,10 @@ import org.drysill.report.chart.ChartSpec;
  * @param id its id within the report
  * @param spec what it shows
  * @param heightMm its height [mm]
+ * @param wide true where it stands across the reading and the margin column
  */
-public record ChartBlock(List<Note> margin, String id, ChartSpec spec, String heightMm)
-    implements Block {
+public record ChartBlock(
+    List<Note> margin, String id, ChartSpec spec, String heightMm, boolean wide) implements Block {
   /** Copies the lists. */
   public ChartBlock {
     margin = List.copyOf(margin);

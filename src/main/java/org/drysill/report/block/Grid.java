@@ -10,15 +10,31 @@ import java.util.List;
  * @param columns its columns
  * @param rows its rows
  * @param foot words under it; may be empty
+ * @param wide true where it stands across the reading and the margin column
  */
 public record Grid(
-    List<Note> margin, String title, List<Column> columns, List<Row> rows, String foot)
+    List<Note> margin,
+    String title,
+    List<Column> columns,
+    List<Row> rows,
+    String foot,
+    boolean wide)
     implements Block {
   /** Copies the lists. */
   public Grid {
     margin = List.copyOf(margin);
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+  }
+
+  /** A table in the reading column. */
+  public Grid(List<Note> margin, String title, List<Column> columns, List<Row> rows, String foot) {
+    this(margin, title, columns, rows, foot, false);
+  }
+
+  /** A table across both columns; nothing can stand beside it. */
+  public static Grid wide(String title, List<Column> columns, List<Row> rows, String foot) {
+    return new Grid(List.of(), title, columns, rows, foot, true);
   }
 
   @Override

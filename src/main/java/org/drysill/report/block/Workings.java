@@ -6,13 +6,13 @@ import java.util.List;
  * The appendix of workings.
  *
  * @param margin notes beside it
- * @param items the workings in the order of their numbers
+ * @param families the workings by formula, in the order of their numbers
  */
-public record Workings(List<Note> margin, List<WorkingEntry> items) implements Block {
+public record Workings(List<Note> margin, List<WorkingFamily> families) implements Block {
   /** Copies the lists. */
   public Workings {
     margin = List.copyOf(margin);
-    items = List.copyOf(items);
+    families = List.copyOf(families);
   }
 
   @Override

@@ -1,16 +1,17 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
-import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.assess.ventilation.adequacy.PurgeOpening;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.report.block.Block;
-import org.drysill.report.block.Bullets;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
@@ -122,16 +123,14 @@ final class AirChapter implements Chapter {
       return;
     }
     blocks.add(new Subhead(List.of(), head));
-    blocks.add(FindingTable.of(desk, "", findings, FindingTable.notes(desk, findings, 3)));
-    List<String> why = new ArrayList<>();
-    for (Finding finding : findings) {
-      if (finding.verdict() != Verdict.MEETS) {
-        String text = finding.subject() + ": " + Words.sentence(finding.because());
-        why.add(Words.capital(text));
-      }
-    }
-    if (!why.isEmpty()) {
-      blocks.add(new Bullets(List.of(), why.stream().distinct().toList()));
-    }
+    findings.stream()
+        .collect(Collectors.groupingBy(AirChapter::unit, LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .forEach(
+            like -> blocks.add(FindingTable.of(desk, "", like, FindingTable.notes(desk, like, 3))));
+  }
+
+  private static Optional<Unit> unit(Finding finding) {
+    return finding.required().or(finding::provided).map(Figure::unit);
   }
 }

@@ -11,6 +11,12 @@ final class ChartBlocks {
 
   static ChartBlock of(String id, ChartSpec spec, Note... margin) {
     return new ChartBlock(
-        List.of(margin), "chart-" + id, spec, Long.toString(Math.round(spec.heightMm())));
+        List.of(margin), "chart-" + id, spec, Long.toString(Math.round(spec.heightMm())), false);
+  }
+
+  /** A chart across both columns. */
+  static ChartBlock wide(String id, ChartSpec spec) {
+    return new ChartBlock(
+        List.of(), "chart-" + id, spec, Long.toString(Math.round(spec.heightMm())), true);
   }
 }

@@ -42,7 +42,7 @@ final class HomeChapter implements Chapter {
       blocks.add(
           new Bullets(List.of(), visit.notInspected().stream().map(Words::sentence).toList()));
     }
-    return Optional.of(new Section("home", heading(desk), "The home and the visit", true, blocks));
+    return Optional.of(new Section("home", heading(desk), "The home and the visit", false, blocks));
   }
 
   private static String heading(Desk desk) {

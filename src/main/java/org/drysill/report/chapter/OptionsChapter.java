@@ -17,6 +17,7 @@ import org.drysill.report.block.Section;
 import org.drysill.report.block.Step;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.subject.FirstSteps;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
@@ -80,25 +81,26 @@ final class OptionsChapter implements Chapter {
         List.of(),
         "",
         Words.sentence(thing.title()),
-        Words.sentence(thing.because()),
+        FirstSteps.why(desk, thing),
         List.of(),
-        MeasureStep.cautions(desk, thing.cautions()));
+        FirstSteps.caution(desk, thing).isPresent()
+            ? List.of()
+            : MeasureStep.cautions(desk, thing.cautions()));
   }
 
   private static Grid table(Desk desk, List<RankedMeasure> ranked) {
     Numbers numbers = desk.numbers();
     List<RankedMeasure> shown = ranked.stream().limit(IN_TABLE).toList();
-    return new Grid(
-        List.of(),
+    return Grid.wide(
         "Cost and effect of the measures",
         List.of(
-            Cells.numbers("", 6),
+            Cells.numbers("", 7),
             Cells.words("measure"),
             Cells.numbers("air, " + numbers.unit(Unit.AIRFLOW), 14),
-            Cells.numbers("moisture in the air, %", 16),
-            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 24),
+            Cells.numbers("moisture in the air, %", 18),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 34),
             Cells.numbers("to run a year", 16),
-            Cells.numbers("all in all a year", 17)),
+            Cells.numbers("all in all a year", 18)),
         shown.stream().map(m -> row(numbers, m)).toList(),
         shown.size() < ranked.size()
             ? "The first " + IN_TABLE + " of " + ranked.size() + " that were studied."
@@ -150,10 +152,9 @@ final class OptionsChapter implements Chapter {
   }
 
   private static Grid notHere(List<NotHere> measures) {
-    return new Grid(
-        List.of(),
+    return Grid.wide(
         "",
-        List.of(Cells.words("measure", 44), Cells.words("not here, because")),
+        List.of(Cells.words("measure", 70), Cells.words("not here, because")),
         measures.stream()
             .map(n -> Cells.row(Cells.text(n.title()), Cells.text(n.because())))
             .toList(),

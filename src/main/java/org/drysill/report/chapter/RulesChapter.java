@@ -37,7 +37,7 @@ final class RulesChapter implements Chapter {
             "",
             "Only the first line governs here. The others show how far published figures differ "
                 + "for one and the same home, because each is meant for something else."));
-    chart(desk, rules).ifPresent(c -> blocks.add(ChartBlocks.of("rules", c)));
+    chart(desk, rules).ifPresent(c -> blocks.add(ChartBlocks.wide("rules", c)));
     blocks.add(table(desk, rules));
     if (!desk.subject().ventilation().quoted().isEmpty()) {
       blocks.add(quoted(desk));
@@ -60,10 +60,6 @@ final class RulesChapter implements Chapter {
         + desk.numbers().one(high, Unit.AIRFLOW);
   }
 
-  private static String name(RuleComparison rule) {
-    return rule.title() + rule.variant().map(v -> ", " + v).orElse("");
-  }
-
   private static Optional<ChartSpec> chart(Desk desk, List<RuleComparison> rules) {
     Numbers numbers = desk.numbers();
     List<RuleBars.Row> rows = new ArrayList<>();
@@ -74,7 +70,7 @@ final class RulesChapter implements Chapter {
       most = Math.max(most, value.orElse(0.0));
       rows.add(
           new RuleBars.Row(
-              Words.shortened(rule.place() + rule.variant().map(v -> ", " + v).orElse(""), 30),
+              RuleNames.of(rule, rules),
               value,
               rule.required().map(numbers::plain).orElse("not told"),
               rule.governing()));
@@ -89,7 +85,7 @@ final class RulesChapter implements Chapter {
             new ChartText(
                 title,
                 numbers.unit(Unit.AIRFLOW),
-                "The documents are named in the table",
+                "Documents in the table below",
                 title
                     + ". "
                     + Words.list(rows, r -> r.label() + " " + r.valueText())
@@ -104,39 +100,41 @@ final class RulesChapter implements Chapter {
   private static Block table(Desk desk, List<RuleComparison> rules) {
     Numbers numbers = desk.numbers();
     String flow = numbers.unit(Unit.AIRFLOW);
-    return new Grid(
-        desk.notes(rules.stream().map(RuleComparison::required).limit(6).toList()),
+    return Grid.wide(
         "",
         List.of(
-            Cells.words("rule set and what it is meant for"),
-            Cells.numbers(flow, 13),
-            Cells.numbers("ach", 12),
-            Cells.numbers(flow + " per person", 17),
-            Cells.words("standing", 34)),
-        rules.stream().map(r -> row(numbers, r)).toList(),
-        "");
+            Cells.words("rule set"),
+            Cells.words("what it is meant for", 56),
+            Cells.numbers(flow, 11),
+            Cells.numbers("ach", 11),
+            Cells.numbers(flow + " per person", 15),
+            Cells.numbers(numbers.unit(Unit.AIRFLOW_PER_AREA), 14)),
+        rules.stream().map(r -> row(desk, r, rules)).toList(),
+        "All but the first are for comparison. From memory: not read again in the document itself.");
   }
 
-  private static Row row(Numbers numbers, RuleComparison rule) {
+  private static Row row(Desk desk, RuleComparison rule, List<RuleComparison> rules) {
+    Numbers numbers = desk.numbers();
     return new Row(
         List.of(
-            Cells.text(name(rule) + ", " + rule.edition(), rule.purpose()),
+            Cells.text(RuleNames.of(rule, rules), RuleNames.document(rule, rules))
+                .with(rule.required().map(desk.index()::mark).stream().toList()),
+            Cells.text(Words.sentence(rule.purpose())),
             Cells.text(rule.required().map(numbers::plain).orElse(Cells.NOTHING)),
             Cells.text(rule.airChange().map(numbers::plain).orElse(Cells.NOTHING)),
             Cells.text(rule.perPerson().map(numbers::plain).orElse(Cells.NOTHING)),
-            Cells.text(Words.capital(rule.status()))),
+            Cells.text(rule.perFloorArea().map(numbers::plain).orElse(Cells.NOTHING))),
         rule.governing());
   }
 
   private static Block quoted(Desk desk) {
     Numbers numbers = desk.numbers();
-    return new Grid(
-        List.of(),
+    return Grid.wide(
         "Air-change figures that people are told, and what each is a figure of",
         List.of(
-            Cells.numbers("ach", 16),
+            Cells.words("ach", 20),
             Cells.words("what it is a figure of"),
-            Cells.numbers("here, " + numbers.unit(Unit.AIRFLOW), 24)),
+            Cells.numbers("here, " + numbers.unit(Unit.AIRFLOW), 16)),
         desk.subject().ventilation().quoted().stream().map(q -> row(numbers, q)).toList(),
         "");
   }

@@ -29,7 +29,7 @@ final class RangeBarsPainter {
             .orElse(0);
     double tail = gap(values) + gap(asked) + gap(verdicts);
     List<String> labels = bars.rows().stream().map(RangeBars.Row::label).toList();
-    Rows rows = new Rows(setter, bars.axis(), labels, width, height, 2, tail);
+    Rows rows = new Rows(setter, bars.axis(), labels, width, height, 2, tail, Rows.LABELS);
     rows.frame();
     draw(rows);
     for (int i = 0; i < bars.rows().size(); i++) {

@@ -8,6 +8,9 @@ final class Rows {
   /** The height of the tick labels under the plot. */
   static final double FOOT = 16;
 
+  /** The most that labels usually take of the width. */
+  static final double LABELS = 0.34;
+
   private static final double GAP = 8;
 
   private final Setter setter;
@@ -22,6 +25,7 @@ final class Rows {
    * @param labels the row labels from top to bottom
    * @param head the height kept free above the rows
    * @param tail the width kept free at the right of the plot
+   * @param labelShare the most of the width that the labels may take
    */
   Rows(
       Setter setter,
@@ -30,12 +34,13 @@ final class Rows {
       double width,
       double height,
       double head,
-      double tail) {
+      double tail,
+      double labelShare) {
     this.setter = setter;
     this.axis = axis;
     this.count = Math.max(1, labels.size());
     double widest = labels.stream().mapToDouble(l -> setter.width(l, Face.BOLD)).max().orElse(0);
-    this.labelWidth = Math.min(widest, width * 0.34);
+    this.labelWidth = Math.min(widest, width * labelShare);
     double left = labelWidth + GAP;
     Axis rows = new Axis(0, count, List.of());
     this.plot =

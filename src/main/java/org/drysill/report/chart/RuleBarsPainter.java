@@ -6,7 +6,8 @@ import org.drysill.report.font.Face;
 /** Draws {@link RuleBars}. */
 final class RuleBarsPainter {
   private static final double HEAD = 18;
-  private static final double BAR = 11;
+  private static final double BAR = 9;
+  private static final double LABELS = 0.46;
   private static final double AFTER_BAR = 5;
 
   private final RuleBars bars;
@@ -20,7 +21,7 @@ final class RuleBarsPainter {
   void paint(double width, double height) {
     List<String> labels = bars.rows().stream().map(RuleBars.Row::label).toList();
     double head = bars.provided().isPresent() ? HEAD : 2;
-    Rows rows = new Rows(setter, bars.axis(), labels, width, height, head, valueWidth());
+    Rows rows = new Rows(setter, bars.axis(), labels, width, height, head, valueWidth(), LABELS);
     Plot plot = rows.plot();
     bars.provided().ifPresent(band -> ground(band, plot));
     rows.frame();

@@ -23,7 +23,7 @@ final class SourceBarsPainter {
             .mapToDouble(row -> setter.width(row.valueText(), face(row)))
             .max()
             .orElse(0);
-    Rows rows = new Rows(setter, bars.axis(), labels, width, height, 2, values + GAP);
+    Rows rows = new Rows(setter, bars.axis(), labels, width, height, 2, values + GAP, Rows.LABELS);
     rows.frame();
     for (int i = 0; i < bars.rows().size(); i++) {
       bar(rows.plot(), bars.rows().get(i), rows.at(i));

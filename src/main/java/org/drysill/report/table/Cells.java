@@ -23,12 +23,12 @@ public final class Cells {
 
   /** Words. */
   public static Cell text(String text) {
-    return new Cell(text, "", "", Optional.empty());
+    return new Cell(text, "", "", Optional.empty(), List.of());
   }
 
   /** Words, with more in small type. */
   public static Cell text(String text, String small) {
-    return new Cell(text, small, "", Optional.empty());
+    return new Cell(text, small, "", Optional.empty(), List.of());
   }
 
   /** A figure without its unit, its bounds in small type. */
@@ -56,12 +56,12 @@ public final class Cells {
           case SHORT -> "short";
           case UNKNOWN -> "unknown";
         };
-    return new Cell(Words.verdict(verdict), "", mark, Optional.empty());
+    return new Cell(Words.verdict(verdict), "", mark, Optional.empty(), List.of());
   }
 
   /** A bar. */
   public static Cell bar(Optional<Bar> bar) {
-    return new Cell("", "", "", bar);
+    return new Cell("", "", "", bar, List.of());
   }
 
   /** A column of words that shares what width is left. */

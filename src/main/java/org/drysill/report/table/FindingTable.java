@@ -17,7 +17,7 @@ import org.drysill.report.words.Words;
 
 /** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
 public final class FindingTable {
-  private static final int BAR_MM = 26;
+  private static final int BAR_MM = 24;
 
   private FindingTable() {}
 
@@ -28,16 +28,25 @@ public final class FindingTable {
 
   /** The table of findings with notes of its own. */
   public static Grid of(Desk desk, String title, List<Finding> findings, List<Note> notes) {
+    List<String> units = findings.stream().map(f -> unit(desk.numbers(), f)).toList();
+    String unit = units.stream().distinct().count() == 1 ? units.get(0) : "";
+    List<String> labels = Labels.of(findings.stream().map(Finding::subject).toList());
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < findings.size(); i++) {
+      String own = unit.isEmpty() ? units.get(i) : "";
+      String label = Words.capital(Words.shortened(labels.get(i), 90));
+      rows.add(row(desk.numbers(), findings.get(i), own.isEmpty() ? label : label + ", " + own));
+    }
     return new Grid(
         notes,
         title,
         List.of(
             Cells.words(""),
-            Cells.numbers("provided", 25),
-            Cells.numbers("asked", 11),
+            Cells.numbers(unit.isEmpty() ? "found" : "found, " + unit, 27),
+            Cells.numbers("asked", 13),
             Cells.words("range and requirement", BAR_MM),
             Cells.words("verdict", 20)),
-        findings.stream().map(f -> row(desk.numbers(), f)).toList(),
+        rows,
         "");
   }
 
@@ -53,20 +62,17 @@ public final class FindingTable {
     return desk.notes(first);
   }
 
-  private static Row row(Numbers numbers, Finding finding) {
+  private static Row row(Numbers numbers, Finding finding, String label) {
     return Cells.row(
-        Cells.text(subject(numbers, finding)),
+        Cells.text(label),
         provided(numbers, finding),
         required(numbers, finding),
         bar(numbers, finding),
         Cells.verdict(finding.verdict()));
   }
 
-  private static String subject(Numbers numbers, Finding finding) {
-    Optional<Figure> any = finding.required().or(finding::provided);
-    String unit = any.map(f -> numbers.unit(f.unit())).orElse("");
-    String name = Words.capital(Words.shortened(finding.subject(), 90));
-    return unit.isEmpty() ? name : name + ", " + unit;
+  private static String unit(Numbers numbers, Finding finding) {
+    return finding.required().or(finding::provided).map(f -> numbers.unit(f.unit())).orElse("");
   }
 
   private static Cell provided(Numbers numbers, Finding finding) {

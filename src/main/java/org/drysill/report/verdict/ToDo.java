@@ -11,6 +11,7 @@ import org.drysill.report.block.CautionBlock;
 import org.drysill.report.block.Note;
 import org.drysill.report.block.Step;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.subject.FirstSteps;
 import org.drysill.report.words.Words;
 
 /** What to do, in order: what comes before every measure, then the best measures. */
@@ -23,7 +24,7 @@ public final class ToDo {
     List<String> warned = new ArrayList<>();
     for (FirstThing first : desk.subject().options().first()) {
       if (steps.size() < most) {
-        steps.add(first(desk, first, steps.size() + 1, textLength, warned));
+        steps.add(first(desk, first, steps.size() + 1, warned));
       }
     }
     for (RankedMeasure measure : desk.subject().options().ranked()) {
@@ -34,15 +35,15 @@ public final class ToDo {
     return steps;
   }
 
-  private static Step first(
-      Desk desk, FirstThing thing, int number, int textLength, List<String> warned) {
+  private static Step first(Desk desk, FirstThing thing, int number, List<String> warned) {
+    warned.addAll(thing.cautions());
     return new Step(
         List.of(),
         Integer.toString(number),
         Words.sentence(Words.shortened(thing.title(), 160)),
-        Words.sentence(Words.shortened(thing.because(), textLength)),
+        FirstSteps.why(desk, thing),
         List.of(),
-        gravest(desk, thing.cautions(), warned));
+        List.of());
   }
 
   private static Step measure(

@@ -62,6 +62,11 @@ public final class Words {
     return MonthRuns.of(numbers, Words::month);
   }
 
+  /** Months in a table: runs as {@code Nov–Mar}, all twelve as {@code all year}. */
+  public static String shortMonths(List<Integer> numbers) {
+    return MonthRuns.of(numbers, number -> month(number).substring(0, 3)).replace(" to ", "–");
+  }
+
   /** Things in a sentence: {@code a}, {@code a and b}, {@code a, b and c}. */
   public static String list(List<String> things) {
     int last = things.size() - 1;

@@ -10,17 +10,20 @@ import org.drysill.assess.Working;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.report.block.WorkingEntry;
+import org.drysill.report.block.WorkingFamily;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
 
 /**
- * Numbers the workings in the order in which the report first speaks of them: w1, w2 and so on.
- * Figures that others rest on follow, so that the appendix is complete.
+ * Numbers the workings in the order in which the report first speaks of them. Figures by the same
+ * formula share a number, so that the formula is printed once: w4, w4.2, w4.3. Figures that others
+ * rest on follow, so that the appendix is complete.
  */
 public final class WorkingIndex {
   private final Found found;
-  private final Map<String, Figure> numbered = new LinkedHashMap<>();
-  private final Map<String, Integer> numbers = new LinkedHashMap<>();
+  private final Map<String, Figure> shown = new LinkedHashMap<>();
+  private final Map<String, String> numbers = new LinkedHashMap<>();
+  private final Map<Rule, Family> families = new LinkedHashMap<>();
 
   /** An index that knows the figures found. */
   public WorkingIndex(Found found) {
@@ -29,51 +32,89 @@ public final class WorkingIndex {
 
   /** The number of a figure's working, such as {@code w12}; its next free one at first sight. */
   public String mark(Figure figure) {
-    numbered.putIfAbsent(figure.id(), figure);
-    return "w" + numbers.computeIfAbsent(figure.id(), id -> numbers.size() + 1);
+    shown.putIfAbsent(figure.id(), figure);
+    return numbers.computeIfAbsent(figure.id(), id -> number(figure));
   }
 
-  /** The figures that have a number, in the order of their numbers. */
+  private String number(Figure figure) {
+    Working working = figure.working();
+    return families
+        .computeIfAbsent(Rule.of(working), rule -> new Family(families.size() + 1))
+        .take(figure, working);
+  }
+
+  /** The figures that have a number, in the order in which they got it. */
   public List<Figure> shown() {
-    return new ArrayList<>(numbered.values());
+    return new ArrayList<>(shown.values());
   }
 
   /** The workings in the order of their numbers; to be asked for when every page is written. */
-  public List<WorkingEntry> entries(Numbers words) {
-    List<WorkingEntry> entries = new ArrayList<>();
-    while (entries.size() < numbered.size()) {
-      Figure next = new ArrayList<>(numbered.values()).get(entries.size());
-      entries.add(entry(next, words));
-    }
-    return entries;
+  public List<WorkingFamily> families(Numbers words) {
+    numberInputs();
+    List<WorkingFamily> all = new ArrayList<>();
+    families.forEach((rule, family) -> all.add(family(rule, family, words)));
+    return all;
   }
 
-  private WorkingEntry entry(Figure figure, Numbers words) {
-    Working working = figure.working();
+  /** Gives a number to whatever the numbered figures rest on, and so on to the last of them. */
+  private void numberInputs() {
+    for (int i = 0; i < shown.size(); i++) {
+      Figure figure = new ArrayList<>(shown.values()).get(i);
+      for (Working.Input input : figure.working().inputs()) {
+        input.figure().flatMap(found::figure).ifPresent(this::mark);
+      }
+    }
+  }
+
+  private WorkingFamily family(Rule rule, Family family, Numbers words) {
+    List<Family.Member> members = family.members();
+    Optional<String> note = members.get(0).working().note();
+    boolean common = members.stream().allMatch(m -> m.working().note().equals(note));
+    List<WorkingEntry> entries = new ArrayList<>();
+    for (Family.Member member : members) {
+      entries.add(entry(member, entries.isEmpty(), common, words));
+    }
+    return new WorkingFamily(
+        family.number(),
+        rule.formula(),
+        rule.sources().stream().map(WorkingIndex::source).toList(),
+        common ? note.map(Words::sentence).orElse("") : "",
+        entries);
+  }
+
+  private WorkingEntry entry(
+      Family.Member member, boolean first, boolean commonNote, Numbers words) {
+    Figure figure = member.figure();
+    Working working = member.working();
+    List<String> inputs =
+        working.inputs().stream().map(input -> input(input, first, words)).toList();
     return new WorkingEntry(
-        mark(figure),
+        member.number(),
         Words.capital(figure.name()),
         words.full(figure),
         Words.basis(figure.basis()),
-        working.formula(),
-        working.inputs().stream().map(i -> input(i, words)).toList(),
-        working.sources().stream().map(WorkingIndex::source).toList(),
-        working.note().orElse(""));
+        String.join("; ", inputs),
+        commonNote ? "" : working.note().map(Words::sentence).orElse(""));
   }
 
-  private String input(Working.Input input, Numbers words) {
-    Optional<String> where = input.figure().flatMap(found::figure).map(this::mark);
-    return input.symbol()
-        + " = "
-        + words.full(input.value(), input.unit())
-        + ", "
-        + input.name()
-        + ", "
-        + where.orElse(Words.basis(input.basis()));
+  /** An input; its name only where it has no working that names it, or stands in the first row. */
+  private String input(Working.Input input, boolean first, Numbers words) {
+    Optional<String> number = input.figure().flatMap(found::figure).map(this::mark);
+    String value = input.symbol() + " = " + words.full(input.value(), input.unit());
+    String where = number.orElse(Words.basis(input.basis()));
+    boolean named = first || number.isEmpty();
+    return value + (named ? ", " + input.name() + ", " + where : " (" + where + ")");
   }
 
   /** A citation with its standing where it was not read in the source's own text. */
   public static String source(Citation citation) {
     return citation.text() + (citation.how() == How.SEEN ? "" : " (" + citation.how().word() + ")");
+  }
+
+  /** What figures of one family share. */
+  private record Rule(String formula, List<Citation> sources) {
+    static Rule of(Working working) {
+      return new Rule(working.formula(), working.sources());
+    }
   }
 }
