@@ -35,8 +35,8 @@ final class AssumptionsChapter implements Chapter {
             Words.capital(Words.count(assumptions.size(), "thing was", "things were"))
                 + " taken for granted",
             "Assumptions",
-            true,
-            List.of(grid)));
+            false,
+            List.of(grid.densely())));
   }
 
   private static Row row(Assumption assumption) {

@@ -17,7 +17,7 @@ final class MethodChapter implements Chapter {
             "method",
             "How the figures were reached, in plain words",
             "Method",
-            true,
+            false,
             List.of(
                 part(
                     "What is asked.",

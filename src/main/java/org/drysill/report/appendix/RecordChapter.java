@@ -46,7 +46,7 @@ final class RecordChapter implements Chapter {
             "record",
             "From what this report was made",
             "Input record and provenance",
-            true,
+            false,
             blocks));
   }
 

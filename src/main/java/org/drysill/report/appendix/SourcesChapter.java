@@ -45,7 +45,11 @@ final class SourcesChapter implements Chapter {
                 + " read again, to be treated as unconfirmed.");
     return Optional.of(
         new Section(
-            "sources", "Where the published figures stand", "Sources", true, List.of(grid)));
+            "sources",
+            "Where the published figures stand",
+            "Sources",
+            false,
+            List.of(grid.densely())));
   }
 
   private static List<Citation> all(Desk desk) {

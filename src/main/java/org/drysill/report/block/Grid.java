@@ -11,6 +11,7 @@ import java.util.List;
  * @param rows its rows
  * @param foot words under it; may be empty
  * @param wide true where it stands across the reading and the margin column
+ * @param dense true where it is looked things up in rather than read
  */
 public record Grid(
     List<Note> margin,
@@ -18,7 +19,8 @@ public record Grid(
     List<Column> columns,
     List<Row> rows,
     String foot,
-    boolean wide)
+    boolean wide,
+    boolean dense)
     implements Block {
   /** Copies the lists. */
   public Grid {
@@ -29,12 +31,17 @@ public record Grid(
 
   /** A table in the reading column. */
   public Grid(List<Note> margin, String title, List<Column> columns, List<Row> rows, String foot) {
-    this(margin, title, columns, rows, foot, false);
+    this(margin, title, columns, rows, foot, false, false);
   }
 
   /** A table across both columns; nothing can stand beside it. */
   public static Grid wide(String title, List<Column> columns, List<Row> rows, String foot) {
-    return new Grid(List.of(), title, columns, rows, foot, true);
+    return new Grid(List.of(), title, columns, rows, foot, true, false);
+  }
+
+  /** The same in small type. */
+  public Grid densely() {
+    return new Grid(margin, title, columns, rows, foot, wide, true);
   }
 
   @Override

@@ -44,6 +44,6 @@ final class CautionsChapter implements Chapter {
             ? "Local rules come before this report"
             : Words.capital(Words.count(cautions.size(), "caution", "cautions"))
                 + " to read before any work, and the local code";
-    return Optional.of(new Section("cautions", heading, "Cautions and local code", true, blocks));
+    return Optional.of(new Section("cautions", heading, "Cautions and local code", false, blocks));
   }
 }

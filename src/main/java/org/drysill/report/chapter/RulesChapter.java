@@ -35,13 +35,13 @@ final class RulesChapter implements Chapter {
             List.of(),
             "",
             "",
-            "Only the first line governs here. The others show how far published figures differ "
-                + "for one and the same home, because each is meant for something else."));
-    chart(desk, rules).ifPresent(c -> blocks.add(ChartBlocks.wide("rules", c)));
-    blocks.add(table(desk, rules));
+            "People are told very different air-change figures, because each is meant for something"
+                + " else. Below, every rule set is applied to this home; only the first governs here."));
     if (!desk.subject().ventilation().quoted().isEmpty()) {
       blocks.add(quoted(desk));
     }
+    chart(desk, rules).ifPresent(c -> blocks.add(ChartBlocks.wide("rules", c)));
+    blocks.add(table(desk, rules));
     return Optional.of(
         new Section("rules", heading(desk, rules), "Rule sets side by side", false, blocks));
   }

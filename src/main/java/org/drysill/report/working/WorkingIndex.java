@@ -1,10 +1,13 @@
 package org.drysill.report.working;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Working;
 import org.drysill.reference.Citation;
@@ -51,8 +54,9 @@ public final class WorkingIndex {
   /** The workings in the order of their numbers; to be asked for when every page is written. */
   public List<WorkingFamily> families(Numbers words) {
     numberInputs();
+    Set<String> explained = new HashSet<>();
     List<WorkingFamily> all = new ArrayList<>();
-    families.forEach((rule, family) -> all.add(family(rule, family, words)));
+    families.forEach((rule, family) -> all.add(family(rule, family, words, explained)));
     return all;
   }
 
@@ -66,13 +70,13 @@ public final class WorkingIndex {
     }
   }
 
-  private WorkingFamily family(Rule rule, Family family, Numbers words) {
+  private WorkingFamily family(Rule rule, Family family, Numbers words, Set<String> explained) {
     List<Family.Member> members = family.members();
     Optional<String> note = members.get(0).working().note();
     boolean common = members.stream().allMatch(m -> m.working().note().equals(note));
     List<WorkingEntry> entries = new ArrayList<>();
     for (Family.Member member : members) {
-      entries.add(entry(member, entries.isEmpty(), common, words));
+      entries.add(entry(member, common, words, explained));
     }
     return new WorkingFamily(
         family.number(),
@@ -83,27 +87,33 @@ public final class WorkingIndex {
   }
 
   private WorkingEntry entry(
-      Family.Member member, boolean first, boolean commonNote, Numbers words) {
+      Family.Member member, boolean commonNote, Numbers words, Set<String> explained) {
     Figure figure = member.figure();
     Working working = member.working();
     List<String> inputs =
-        working.inputs().stream().map(input -> input(input, first, words)).toList();
+        working.inputs().stream().map(input -> input(input, words, explained)).toList();
     return new WorkingEntry(
         member.number(),
         Words.capital(figure.name()),
         words.full(figure),
-        Words.basis(figure.basis()),
+        figure.basis() == Basis.CALCULATED ? "" : Words.basis(figure.basis()),
         String.join("; ", inputs),
         commonNote ? "" : working.note().map(Words::sentence).orElse(""));
   }
 
-  /** An input; its name only where it has no working that names it, or stands in the first row. */
-  private String input(Working.Input input, boolean first, Numbers words) {
+  /** An input; its name where it has no working that names it, or its symbol was not told yet. */
+  private String input(Working.Input input, Numbers words, Set<String> explained) {
     Optional<String> number = input.figure().flatMap(found::figure).map(this::mark);
     String value = input.symbol() + " = " + words.full(input.value(), input.unit());
     String where = number.orElse(Words.basis(input.basis()));
-    boolean named = first || number.isEmpty();
+    boolean named = explained.add(input.symbol() + " " + kind(input)) || number.isEmpty();
     return value + (named ? ", " + input.name() + ", " + where : " (" + where + ")");
+  }
+
+  /** The first words of a name, which say what kind of figure a symbol stands for. */
+  private static String kind(Working.Input input) {
+    String[] words = input.name().split(" ", 3);
+    return words.length < 3 ? input.name() : words[0] + " " + words[1];
   }
 
   /** A citation with its standing where it was not read in the source's own text. */
