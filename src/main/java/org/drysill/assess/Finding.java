@@ -14,7 +14,7 @@ import org.drysill.reference.Citation;
  * @param direction which way what is there is held against what is asked
  * @param provided what is there
  * @param required what is asked
- * @param because the reason in one plain sentence
+ * @param because the reason in plain words: its first sentence compares, any others remark on it
  * @param settledBy the reading that would settle an unknown, as an instruction
  * @param sources where what is asked is printed
  */
@@ -32,5 +32,11 @@ public record Finding(
   /** Copies the list. */
   public Finding {
     sources = List.copyOf(sources);
+  }
+
+  /** What the reason says beyond the comparison itself; empty where it says no more. */
+  public String remark() {
+    int end = because.indexOf(". ");
+    return end < 0 ? "" : because.substring(end + 2).strip();
   }
 }

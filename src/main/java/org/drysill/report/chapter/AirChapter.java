@@ -3,6 +3,7 @@ package org.drysill.report.chapter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drysill.assess.Figure;
@@ -12,6 +13,7 @@ import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.assess.ventilation.adequacy.PurgeOpening;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Bullets;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
@@ -19,6 +21,7 @@ import org.drysill.report.block.Subhead;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.table.FindingTable;
+import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
 
 /** Ventilation: provided against required, the parts of both, wet rooms, purge, transfer. */
@@ -41,7 +44,9 @@ final class AirChapter implements Chapter {
   }
 
   private static String heading(VentilationResult air, Desk desk) {
-    String provided = desk.numbers().full(air.provided().wholeHome());
+    // Rounded as in the comparison on the first page.
+    String provided =
+        desk.numbers().full(air.provided().wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN);
     String required =
         air.required()
             .wholeHome()
@@ -82,7 +87,7 @@ final class AirChapter implements Chapter {
                     "All of it together",
                     "unbalanced fans and leaks do not simply add; "
                         + numbers.likely(provided.airChange())),
-                Cells.value(numbers, provided.wholeHome())),
+                Cells.value(numbers, provided.wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN)),
             Cells.strong(
                 Cells.text("Asked", air.required().governedBy()),
                 Cells.value(numbers, air.required().wholeHome()))),
@@ -96,15 +101,14 @@ final class AirChapter implements Chapter {
     }
     String unit = desk.numbers().unit(Unit.AIRFLOW);
     return Optional.of(
-        new Grid(
-            List.of(),
+        Grid.wide(
             "What each fan does for the home",
             List.of(
                 Cells.words("fan"),
-                Cells.numbers("while it runs, " + unit, 24),
-                Cells.numbers("of the day, %", 16),
-                Cells.numbers("in, " + unit, 20),
-                Cells.numbers("out, " + unit, 20)),
+                Cells.numbers("while it runs, " + unit, 30),
+                Cells.numbers("of the day, %", 22),
+                Cells.numbers("in, " + unit, 25),
+                Cells.numbers("out, " + unit, 25)),
             fans.stream()
                 .map(
                     f ->
@@ -128,6 +132,31 @@ final class AirChapter implements Chapter {
         .values()
         .forEach(
             like -> blocks.add(FindingTable.of(desk, "", like, FindingTable.notes(desk, like, 3))));
+    remarks(findings).ifPresent(blocks::add);
+  }
+
+  /** What the findings say beyond their figures, each once, with those of whom it is said. */
+  private static Optional<Block> remarks(List<Finding> findings) {
+    Map<String, List<String>> remarks = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      if (!finding.remark().isEmpty()) {
+        remarks
+            .computeIfAbsent(finding.remark(), r -> new ArrayList<>())
+            .add(Words.within(finding.subject()));
+      }
+    }
+    return remarks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Bullets(
+                List.of(),
+                remarks.entrySet().stream()
+                    .map(
+                        e ->
+                            Words.capital(Words.list(e.getValue().stream().distinct().toList()))
+                                + ": "
+                                + Words.sentence(e.getKey()))
+                    .toList()));
   }
 
   private static Optional<Unit> unit(Finding finding) {

@@ -41,9 +41,9 @@ final class ColdTable {
             Cells.numbers("humidity at it, %", 14),
             Cells.numbers("wet below, " + celsius + " outdoors", 15),
             Cells.numbers("temperature factor", 25),
-            Cells.numbers("needed", 12),
+            Cells.numbers("needed", 11),
             Cells.words("at risk", 14),
-            Cells.words("verdict", 17)),
+            Cells.words("verdict", 19)),
         rows,
         "Surface to wet below: at the visit. Wet below: the outdoor temperature at which water first"
             + " appears, the indoor air as it was. Needed: the factor of the critical month; walls"

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Unit;
-import org.drysill.options.FirstThing;
 import org.drysill.options.NotHere;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.RankedMeasure;
@@ -14,10 +13,8 @@ import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
-import org.drysill.report.block.Step;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.subject.Desk;
-import org.drysill.report.subject.FirstSteps;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
@@ -36,7 +33,7 @@ final class OptionsChapter implements Chapter {
     List<Block> blocks = new ArrayList<>();
     if (!options.first().isEmpty()) {
       blocks.add(new Subhead(List.of(), "Before anything else"));
-      options.first().forEach(f -> blocks.add(first(desk, f)));
+      options.first().forEach(f -> blocks.add(FirstSteps.step(desk, f)));
       blocks.add(new Subhead(List.of(), "Then, in this order"));
     }
     blocks.add(
@@ -74,18 +71,6 @@ final class OptionsChapter implements Chapter {
         : "After what cannot wait: "
             + best.substring(0, 1).toLowerCase(Locale.ROOT)
             + best.substring(1);
-  }
-
-  private static Step first(Desk desk, FirstThing thing) {
-    return new Step(
-        List.of(),
-        "",
-        Words.sentence(thing.title()),
-        FirstSteps.why(desk, thing),
-        List.of(),
-        FirstSteps.caution(desk, thing).isPresent()
-            ? List.of()
-            : MeasureStep.cautions(desk, thing.cautions()));
   }
 
   private static Grid table(Desk desk, List<RankedMeasure> ranked) {

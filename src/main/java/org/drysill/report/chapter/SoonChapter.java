@@ -36,17 +36,7 @@ final class SoonChapter implements Chapter {
                 + " moist for weeks, mould can grow. Three things help, and they help together:"
                 + " less water, more outdoor air, warmer surfaces."));
     List<Step> now = new ArrayList<>();
-    desk.subject().options().first().stream()
-        .map(
-            f ->
-                new Step(
-                    List.of(),
-                    "",
-                    Words.sentence(f.title()),
-                    Words.sentence(f.because()),
-                    List.of(),
-                    MeasureStep.cautions(desk, f.cautions())))
-        .forEach(now::add);
+    desk.subject().options().first().forEach(f -> now.add(FirstSteps.step(desk, f)));
     ranked.stream().filter(m -> free(m)).limit(EACH).map(m -> brief(desk, m)).forEach(now::add);
     group(blocks, "This week", now);
     List<String> readings = WouldChange.readings(desk);
@@ -63,7 +53,7 @@ final class SoonChapter implements Chapter {
             "soon",
             "This week, this winter, and when there is money",
             "What to do and when",
-            true,
+            false,
             blocks));
   }
 

@@ -1,7 +1,8 @@
 package org.drysill.report.subject;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -51,11 +52,13 @@ public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex i
     return Note.working(index.mark(figure), text + basis + ".");
   }
 
-  /** Notes for figures, each once. */
+  /** Notes for figures, each working once. */
   public List<Note> notes(List<Optional<Figure>> figures) {
-    List<Note> notes = new ArrayList<>();
-    figures.stream().flatMap(Optional::stream).distinct().forEach(f -> notes.add(note(f)));
-    return notes;
+    Map<String, Note> notes = new LinkedHashMap<>();
+    figures.stream()
+        .flatMap(Optional::stream)
+        .forEach(f -> notes.putIfAbsent(index.mark(f), note(f)));
+    return List.copyOf(notes.values());
   }
 
   /** The name of a room in sentences. */

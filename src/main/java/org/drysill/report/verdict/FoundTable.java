@@ -58,10 +58,14 @@ final class FoundTable {
       Optional<Figure> figure =
           row.verdict() == Verdict.MEETS ? row.required() : row.provided().or(row::required);
       figure
-          .filter(f -> notes.size() < NOTES)
+          .filter(f -> notes.size() < NOTES && !told(notes, desk.index().mark(f)))
           .ifPresent(f -> notes.add(desk.note(f, Words.shortened(why(desk, f), 110))));
     }
     return FindingTable.of(desk, "", rows, notes);
+  }
+
+  private static boolean told(List<Note> notes, String working) {
+    return notes.stream().anyMatch(n -> n.working().equals(working));
   }
 
   private static String why(Desk desk, Figure figure) {

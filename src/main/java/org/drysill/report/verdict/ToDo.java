@@ -10,8 +10,8 @@ import org.drysill.report.block.Block;
 import org.drysill.report.block.CautionBlock;
 import org.drysill.report.block.Note;
 import org.drysill.report.block.Step;
+import org.drysill.report.chapter.FirstSteps;
 import org.drysill.report.subject.Desk;
-import org.drysill.report.subject.FirstSteps;
 import org.drysill.report.words.Words;
 
 /** What to do, in order: what comes before every measure, then the best measures. */
@@ -40,7 +40,7 @@ public final class ToDo {
     return new Step(
         List.of(),
         Integer.toString(number),
-        Words.sentence(Words.shortened(thing.title(), 160)),
+        Words.sentence(Words.shortened(thing.title(), 200)),
         FirstSteps.why(desk, thing),
         List.of(),
         List.of());

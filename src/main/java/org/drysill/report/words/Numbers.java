@@ -97,6 +97,11 @@ public final class Numbers {
     return withUnit(spread(kept, unit), unit);
   }
 
+  /** The same with the likely value rounded to a side. */
+  public String full(Range kept, Unit unit, Rounding rounding) {
+    return withUnit(spread(kept, unit, rounding), unit);
+  }
+
   /** The value with its bounds and its unit. */
   public String full(Figure figure) {
     return full(figure.value(), figure.unit());

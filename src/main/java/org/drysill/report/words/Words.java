@@ -108,7 +108,7 @@ public final class Words {
   /** As a sentence: a capital at its start, a full stop at its end. */
   public static String sentence(String text) {
     String trimmed = text.strip();
-    boolean ended = trimmed.isEmpty() || ".!?:".indexOf(trimmed.charAt(trimmed.length() - 1)) >= 0;
+    boolean ended = trimmed.isEmpty() || ".!?:…".indexOf(trimmed.charAt(trimmed.length() - 1)) >= 0;
     return capital(trimmed) + (ended ? "" : ".");
   }
 
