@@ -40,7 +40,7 @@ final class AirChapter implements Chapter {
     group(desk, blocks, "Quick airing through windows", purge);
     group(desk, blocks, "The way of air from room to room", air.transfer());
     group(desk, blocks, "Fan power by flow", air.fanPower());
-    return Optional.of(new Section("air", heading(air, desk), "Ventilation", true, blocks));
+    return Optional.of(new Section("air", heading(air, desk), "Ventilation", false, blocks));
   }
 
   private static String heading(VentilationResult air, Desk desk) {

@@ -47,7 +47,7 @@ final class ChangeChapter implements Chapter {
     said(blocks, "In one visit only", change.notCompared());
     blocks.add(
         new CautionBlock(List.of(), "What two visits can show.", Words.sentence(change.caution())));
-    return new Section("change", heading(change), "Before and after", true, blocks);
+    return new Section("change", heading(change), "Before and after", false, blocks);
   }
 
   private static String heading(ChangeResult change) {

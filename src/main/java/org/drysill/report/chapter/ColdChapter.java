@@ -55,7 +55,7 @@ final class ColdChapter implements Chapter {
                   + String.join(
                       " ", cold.vapour().stream().map(Words::sentence).distinct().toList())));
     }
-    return Optional.of(new Section("cold", heading(cold), "Condensation and mould", true, blocks));
+    return Optional.of(new Section("cold", heading(cold), "Condensation and mould", false, blocks));
   }
 
   private static String heading(CondensationResult cold) {

@@ -33,21 +33,22 @@ final class ColdTable {
           .forEach(p -> rows.add(row(desk, p)));
     }
     return Grid.wide(
-        "",
-        List.of(
-            Cells.words("place"),
-            Cells.numbers("surface, " + celsius, 12),
-            Cells.numbers("above dew point, " + numbers.unit(Unit.KELVIN), 20),
-            Cells.numbers("humidity at it, %", 14),
-            Cells.numbers("wet below, " + celsius + " outdoors", 15),
-            Cells.numbers("temperature factor", 25),
-            Cells.numbers("needed", 11),
-            Cells.words("at risk", 14),
-            Cells.words("verdict", 19)),
-        rows,
-        "Surface to wet below: at the visit. Wet below: the outdoor temperature at which water first"
-            + " appears, the indoor air as it was. Needed: the factor of the critical month; walls"
-            + " against mould, glass against water on a cold night.");
+            "",
+            List.of(
+                Cells.words("place"),
+                Cells.numbers("surface, " + celsius, 12),
+                Cells.numbers("above dew point, " + numbers.unit(Unit.KELVIN), 20),
+                Cells.numbers("humidity at it, %", 14),
+                Cells.numbers("wet below, " + celsius + " outdoors", 15),
+                Cells.numbers("temperature factor", 25),
+                Cells.numbers("needed", 11),
+                Cells.words("at risk", 14),
+                Cells.words("verdict", 19)),
+            rows,
+            "Surface to wet below: at the visit. Wet below: the outdoor temperature at which water first"
+                + " appears, the indoor air as it was. Needed: the factor of the critical month; walls"
+                + " against mould, glass against water on a cold night.")
+        .densely();
   }
 
   private static Row row(Desk desk, ColdPlace place) {

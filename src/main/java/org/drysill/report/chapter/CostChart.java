@@ -40,7 +40,7 @@ final class CostChart {
             new ChartText(
                 title,
                 effect + " against " + cost,
-                "Numbers: the rank in the list above",
+                "Numbers: the rank in the table below; filled: the first three",
                 title + ". " + alt(desk.numbers(), points)),
             axis(points.stream().map(CostEffect.Point::cost).toList()),
             cost,
@@ -60,7 +60,7 @@ final class CostChart {
     return Optional.of(
         new CostEffect.Point(
             Integer.toString(measure.rank()),
-            Words.shortened(measure.title(), 34),
+            Words.shortened(measure.title(), 46),
             cost.get(),
             effect.get(),
             measure.rank() <= CHOSEN));

@@ -16,17 +16,21 @@ final class MeasureStep {
   private MeasureStep() {}
 
   static Step of(Desk desk, RankedMeasure measure) {
+    List<String> why = new ArrayList<>(List.of(measure.because()));
+    why.addAll(measure.reasons());
     List<String> more = new ArrayList<>();
-    more.add(Words.sentence(measure.because()));
-    measure.reasons().forEach(r -> more.add(Words.sentence(r)));
+    more.add(paragraph(why));
     if (!measure.prerequisites().isEmpty()) {
       more.add("First: " + Words.sentence(Words.list(measure.prerequisites())));
     }
     if (!measure.exclusions().isEmpty()) {
       more.add("Not together with: " + Words.sentence(Words.list(measure.exclusions())));
     }
-    measure.effect().notes().forEach(n -> more.add(Words.sentence(n)));
-    benefits(measure).ifPresent(more::add);
+    List<String> besides = new ArrayList<>(measure.effect().notes());
+    benefits(measure).ifPresent(besides::add);
+    if (!besides.isEmpty()) {
+      more.add(paragraph(besides));
+    }
     return new Step(
         margin(desk, measure),
         Integer.toString(measure.rank()),
@@ -34,6 +38,10 @@ final class MeasureStep {
         Words.sentence(measure.changes()),
         more,
         cautions(desk, measure.cautions()));
+  }
+
+  private static String paragraph(List<String> sentences) {
+    return String.join(" ", sentences.stream().map(Words::sentence).distinct().toList());
   }
 
   private static Optional<String> benefits(RankedMeasure measure) {

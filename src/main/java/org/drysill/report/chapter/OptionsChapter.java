@@ -21,7 +21,7 @@ import org.drysill.report.words.Words;
 
 /** What could be done: what comes first, the ranked measures, what is not here and why. */
 final class OptionsChapter implements Chapter {
-  private static final int IN_FULL = 6;
+  private static final int IN_FULL = 4;
   private static final int IN_TABLE = 16;
 
   @Override
@@ -44,7 +44,7 @@ final class OptionsChapter implements Chapter {
             "Measures are ranked one by one: "
                 + String.join(" ", options.rule().stream().map(Words::sentence).toList())));
     options.ranked().stream().limit(IN_FULL).forEach(m -> blocks.add(MeasureStep.of(desk, m)));
-    CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.of("cost", c)));
+    CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.wide("cost", c)));
     if (!options.ranked().isEmpty()) {
       blocks.add(table(desk, options.ranked()));
     }

@@ -101,16 +101,17 @@ final class RulesChapter implements Chapter {
     Numbers numbers = desk.numbers();
     String flow = numbers.unit(Unit.AIRFLOW);
     return Grid.wide(
-        "",
-        List.of(
-            Cells.words("rule set"),
-            Cells.words("what it is meant for", 56),
-            Cells.numbers(flow, 11),
-            Cells.numbers("ach", 11),
-            Cells.numbers(flow + " per person", 15),
-            Cells.numbers(numbers.unit(Unit.AIRFLOW_PER_AREA), 14)),
-        rules.stream().map(r -> row(desk, r, rules)).toList(),
-        "All but the first are for comparison. From memory: not read again in the document itself.");
+            "",
+            List.of(
+                Cells.words("rule set"),
+                Cells.words("what it is meant for", 56),
+                Cells.numbers(flow, 11),
+                Cells.numbers("ach", 11),
+                Cells.numbers(flow + " per person", 15),
+                Cells.numbers(numbers.unit(Unit.AIRFLOW_PER_AREA), 14)),
+            rules.stream().map(r -> row(desk, r, rules)).toList(),
+            "All but the first are for comparison. From memory: not read again in the document itself.")
+        .densely();
   }
 
   private static Row row(Desk desk, RuleComparison rule, List<RuleComparison> rules) {

@@ -93,7 +93,9 @@ final class CostEffectPainter {
     double x = x(plot, point);
     double y = y(plot, point);
     double number = setter.width(point.number() + " ", Face.BOLD);
-    double length = number + setter.width(point.label(), Face.REGULAR);
+    // The others are named by the table; many names would hide what the chart shows.
+    String name = point.chosen() ? point.label() : "";
+    double length = number + setter.width(name, Face.REGULAR);
     LabelPlaces.Place place = places.find(x, y, RADIUS, length, Setter.LINE_HEIGHT - 1);
     if (place.far()) {
       setter.line(x, y, place.nearX(x), place.nearY(y), Ink.QUIET, 0.5);
@@ -106,8 +108,7 @@ final class CostEffectPainter {
     double baseline = place.box().getCenterY() + Setter.HALF_CAP;
     double left = place.box().getMinX();
     setter.left(point.number(), left, baseline, Face.BOLD, Ink.INK);
-    Ink ink = point.chosen() ? Ink.INK : Ink.TEXT;
-    setter.left(point.label(), left + number, baseline, Face.REGULAR, ink);
+    setter.left(name, left + number, baseline, Face.REGULAR, Ink.INK);
   }
 
   private static double x(Plot plot, CostEffect.Point point) {
