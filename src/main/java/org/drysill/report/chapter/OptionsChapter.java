@@ -118,12 +118,11 @@ final class OptionsChapter implements Chapter {
   }
 
   private static Grid beyond(Numbers numbers, List<RankedMeasure> measures) {
-    return new Grid(
-        List.of(),
+    return Grid.wide(
         "",
         List.of(
-            Cells.words("measure", 44),
-            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 24),
+            Cells.words("measure", 50),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 36),
             Cells.words("why apart, and what it would do")),
         measures.stream()
             .map(
