@@ -59,16 +59,12 @@ final class FoundTable {
           row.verdict() == Verdict.MEETS ? row.required() : row.provided().or(row::required);
       figure
           .filter(f -> notes.size() < NOTES && !told(notes, desk.index().mark(f)))
-          .ifPresent(f -> notes.add(desk.note(f, Words.shortened(why(desk, f), 110))));
+          .ifPresent(f -> notes.add(desk.note(f, Words.shortened(f.name(), 110))));
     }
     return FindingTable.of(desk, "", rows, notes);
   }
 
   private static boolean told(List<Note> notes, String working) {
     return notes.stream().anyMatch(n -> n.working().equals(working));
-  }
-
-  private static String why(Desk desk, Figure figure) {
-    return desk.numbers().full(figure) + ": " + figure.name();
   }
 }

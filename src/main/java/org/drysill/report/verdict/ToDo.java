@@ -40,7 +40,7 @@ public final class ToDo {
     return new Step(
         List.of(),
         Integer.toString(number),
-        Words.sentence(Words.shortened(thing.title(), 200)),
+        Words.sentence(Words.shortened(thing.title(), 240)),
         FirstSteps.why(desk, thing),
         List.of(),
         List.of());

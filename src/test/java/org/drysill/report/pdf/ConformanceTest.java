@@ -3,14 +3,11 @@ package org.drysill.report.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.verapdf.apps.GreenfieldCliWrapper;
 
 /** The file keeps what it claims, by a validator of its own: PDF/A-3a, PDF/A-3u and PDF/UA-1. */
 class ConformanceTest {
@@ -22,7 +19,7 @@ class ConformanceTest {
   @ValueSource(strings = {"3a", "3u", "ua1"})
   void the_sample_breaks_no_rule_of(String flavour) throws IOException, InterruptedException {
     Path file = Files.write(folder.resolve("sample.pdf"), PDF);
-    assertThat(verdict(flavour, file)).contains("PASS " + file);
+    assertThat(Validator.verdict(flavour, file)).contains("PASS " + file);
   }
 
   @ParameterizedTest
@@ -34,39 +31,6 @@ class ConformanceTest {
       document.addPage(new org.apache.pdfbox.pdmodel.PDPage());
       document.save(file.toFile());
     }
-    assertThat(verdict(flavour, file)).contains("FAIL " + file);
-  }
-
-  /**
-   * In a process of its own: the validator ends its process and keeps settings in static fields.
-   */
-  private static String verdict(String flavour, Path file)
-      throws IOException, InterruptedException {
-    Path jar =
-        Path.of(
-            GreenfieldCliWrapper.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .getPath());
-    Process process =
-        new ProcessBuilder(
-                List.of(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-Djava.awt.headless=true",
-                    "-cp",
-                    jar.toString(),
-                    GreenfieldCliWrapper.class.getName(),
-                    "-f",
-                    flavour,
-                    "--format",
-                    "text",
-                    "-v",
-                    file.toString()))
-            .redirectErrorStream(true)
-            .start();
-    String words = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    process.waitFor();
-    return words;
+    assertThat(Validator.verdict(flavour, file)).contains("FAIL " + file);
   }
 }

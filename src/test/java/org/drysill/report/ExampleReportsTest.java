@@ -1,0 +1,147 @@
+package org.drysill.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.drysill.report.pdf.Validator;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The reports of the example surveys, read as their readers do. */
+class ExampleReportsTest {
+  private static final String NUMBER = "([−0-9.,]+)";
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void every_figure_of_the_verdict_box_equals_the_results(String example) {
+    Rendered report = Rendered.example(example);
+    List<String> seen = new ArrayList<>();
+    for (Map<?, ?> finding : findings(report.results(), new ArrayList<>())) {
+      row(finding, report.pages().get(0))
+          .ifPresent(
+              row -> {
+                agree(finding, row);
+                seen.add((String) finding.get("id"));
+              });
+    }
+    assertThat(seen).contains("ventilation.whole_home").hasSizeGreaterThanOrEqualTo(5);
+  }
+
+  /** The row of the first page that is about a finding: subject, found, asked, verdict. */
+  private static Optional<Matcher> row(Map<?, ?> finding, String page) {
+    String subject = Rendered.squeezed((String) finding.get("subject"));
+    Matcher row =
+        Pattern.compile(
+                Pattern.quote(subject)
+                    + "(?:,([^0-9−,]*?))?"
+                    + NUMBER
+                    + "(?:\\("
+                    + NUMBER
+                    + "(?:–|to)"
+                    + NUMBER
+                    + "\\))?"
+                    + NUMBER
+                    + "(meets|short|nottold)")
+            .matcher(page);
+    return row.find() ? Optional.of(row) : Optional.empty();
+  }
+
+  private static void agree(Map<?, ?> finding, Matcher row) {
+    Map<?, ?> provided = range(finding, "provided");
+    Map<?, ?> required = range(finding, "required");
+    double scale = "%".equals(row.group(1)) ? 100 : 1;
+    String id = (String) finding.get("id");
+    near(id + " found", row.group(2), scale * number(provided, "likely"));
+    near(id + " asked", row.group(5), scale * number(required, "likely"));
+    if (row.group(3) != null) {
+      near(id + " low", row.group(3), scale * number(provided, "low"));
+      near(id + " high", row.group(4), scale * number(provided, "high"));
+    }
+    String verdict = (String) finding.get("verdict");
+    assertThat(row.group(6)).as(id).isEqualTo("unknown".equals(verdict) ? "nottold" : verdict);
+  }
+
+  /** Within one unit of the last printed place: compared values are rounded to the failing side. */
+  private static void near(String what, String printed, double value) {
+    BigDecimal shown = new BigDecimal(printed.replace("−", "-").replace(",", ""));
+    double place = Math.pow(10, -shown.scale());
+    assertThat(Math.abs(shown.doubleValue() - value)).as(what).isLessThan(place);
+  }
+
+  private static Map<?, ?> range(Map<?, ?> finding, String start) {
+    return finding.entrySet().stream()
+        .filter(e -> ((String) e.getKey()).startsWith(start))
+        .map(e -> (Map<?, ?>) e.getValue())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double number(Map<?, ?> range, String key) {
+    return ((Number) range.get(key)).doubleValue();
+  }
+
+  private static List<Map<?, ?>> findings(Object value, List<Map<?, ?>> found) {
+    if (value instanceof Map<?, ?> map) {
+      if (map.containsKey("verdict") && map.containsKey("subject") && map.containsKey("id")) {
+        found.add(map);
+      }
+      map.values().forEach(v -> findings(v, found));
+    } else if (value instanceof List<?> list) {
+      list.forEach(v -> findings(v, found));
+    }
+    return found;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1930s-terrace, 30, 48", "owners-bungalow, 25, 44", "top-floor-flat, 25, 44"})
+  void no_report_is_thin_or_swollen_and_no_page_is_empty(String example, int least, int most) {
+    Rendered report = Rendered.example(example);
+    int pages = report.pages().size();
+    assertThat(pages).isBetween(least, most);
+    assertThat(report.pages()).allMatch(p -> p.length() > 250);
+    for (int page = 1; page <= pages; page++) {
+      assertThat(report.pages().get(page - 1)).contains(page + "of" + pages);
+    }
+    assertThat(report.outside()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void what_every_report_must_hold_is_there(String example) {
+    assertThat(Rendered.example(example).text())
+        .contains(
+            "Contents",
+            "Cautionsandlocalcode",
+            "Rulesetssidebyside",
+            "Howeachfigurecameabout",
+            "takenforgranted",
+            "Wherethepublishedfiguresstand",
+            "SHA-256")
+        .doesNotContain("compliant", "Optional[", "null");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3a", "ua1"})
+  void the_examples_break_no_rule_of(String flavour) throws IOException, InterruptedException {
+    List<Path> files = new ArrayList<>();
+    for (String example : List.of("1930s-terrace", "owners-bungalow", "top-floor-flat")) {
+      Path file = folder.resolve(example + ".pdf");
+      files.add(Files.write(file, Rendered.example(example).report().pdf()));
+    }
+    String said = Validator.verdict(flavour, files.toArray(Path[]::new));
+    files.forEach(f -> assertThat(said).contains("PASS " + f));
+  }
+}

@@ -1,0 +1,73 @@
+package org.drysill.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.drysill.Drysill;
+import org.drysill.report.pdf.TextOutside;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/**
+ * A report as its readers get it, made once for all tests that look at it.
+ *
+ * @param report the report
+ * @param pages the text of each page, without spaces
+ * @param outside letters that stand outside the page or at its very edge
+ */
+record Rendered(Report report, List<String> pages, List<String> outside) {
+  private static final Map<Path, Rendered> MADE = new ConcurrentHashMap<>();
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
+
+  static Rendered example(String name) {
+    return of(Path.of("example-surveys", name, "survey.yaml"));
+  }
+
+  static Rendered of(Path survey) {
+    return MADE.computeIfAbsent(survey, Rendered::make);
+  }
+
+  private static Rendered make(Path survey) {
+    Drysill.Made made = Drysill.report(survey);
+    Report report =
+        made.report()
+            .orElseThrow(() -> new AssertionError("not made: " + made.problems().toString()));
+    try (PDDocument document = Loader.loadPDF(report.pdf())) {
+      List<String> pages = new ArrayList<>();
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        pages.add(squeezed(stripper.getText(document)));
+      }
+      return new Rendered(report, pages, TextOutside.of(document));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static String squeezed(String text) {
+    return SPACES.matcher(text).replaceAll("");
+  }
+
+  String text() {
+    return String.join("", pages);
+  }
+
+  /** The results as maps, lists and scalars. */
+  Object results() {
+    return new Yaml(new SafeConstructor(new LoaderOptions()))
+        .load(new String(report.json(), StandardCharsets.UTF_8));
+  }
+}
