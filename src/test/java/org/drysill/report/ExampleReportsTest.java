@@ -30,31 +30,30 @@ class ExampleReportsTest {
     Rendered report = Rendered.example(example);
     List<String> seen = new ArrayList<>();
     for (Map<?, ?> finding : findings(report.results(), new ArrayList<>())) {
-      row(finding, report.pages().get(0))
+      row(finding, report.first())
           .ifPresent(
               row -> {
                 agree(finding, row);
                 seen.add((String) finding.get("id"));
               });
     }
-    assertThat(seen).contains("ventilation.whole_home").hasSizeGreaterThanOrEqualTo(5);
+    assertThat(seen).contains("ventilation.whole_home").hasSizeGreaterThanOrEqualTo(4);
   }
 
   /** The row of the first page that is about a finding: subject, found, asked, verdict. */
   private static Optional<Matcher> row(Map<?, ?> finding, String page) {
-    String subject = Rendered.squeezed((String) finding.get("subject"));
     Matcher row =
         Pattern.compile(
-                Pattern.quote(subject)
-                    + "(?:,([^0-9−,]*?))?"
+                Pattern.quote((String) finding.get("subject"))
+                    + "(?:, ([^0-9−,]*?))? "
                     + NUMBER
-                    + "(?:\\("
+                    + "(?: ?\\("
                     + NUMBER
-                    + "(?:–|to)"
+                    + "(?:–| to )"
                     + NUMBER
-                    + "\\))?"
+                    + "\\))? "
                     + NUMBER
-                    + "(meets|short|nottold)")
+                    + " (meets|short|not told)")
             .matcher(page);
     return row.find() ? Optional.of(row) : Optional.empty();
   }
@@ -71,7 +70,7 @@ class ExampleReportsTest {
       near(id + " high", row.group(4), scale * number(provided, "high"));
     }
     String verdict = (String) finding.get("verdict");
-    assertThat(row.group(6)).as(id).isEqualTo("unknown".equals(verdict) ? "nottold" : verdict);
+    assertThat(row.group(6)).as(id).isEqualTo("unknown".equals(verdict) ? "not told" : verdict);
   }
 
   /** Within one unit of the last printed place: compared values are rounded to the failing side. */
@@ -98,7 +97,10 @@ class ExampleReportsTest {
       if (map.containsKey("verdict") && map.containsKey("subject") && map.containsKey("id")) {
         found.add(map);
       }
-      map.values().forEach(v -> findings(v, found));
+      // What a measure would bring has findings of the same names.
+      map.entrySet().stream()
+          .filter(e -> !"options".equals(e.getKey()))
+          .forEach(e -> findings(e.getValue(), found));
     } else if (value instanceof List<?> list) {
       list.forEach(v -> findings(v, found));
     }
@@ -111,7 +113,7 @@ class ExampleReportsTest {
     Rendered report = Rendered.example(example);
     int pages = report.pages().size();
     assertThat(pages).isBetween(least, most);
-    assertThat(report.pages()).allMatch(p -> p.length() > 250);
+    assertThat(report.pages()).allMatch(p -> p.length() > 150);
     for (int page = 1; page <= pages; page++) {
       assertThat(report.pages().get(page - 1)).contains(page + "of" + pages);
     }

@@ -22,10 +22,11 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * A report as its readers get it, made once for all tests that look at it.
  *
  * @param report the report
+ * @param first the text of the first page, with one space wherever there is any
  * @param pages the text of each page, without spaces
  * @param outside letters that stand outside the page or at its very edge
  */
-record Rendered(Report report, List<String> pages, List<String> outside) {
+record Rendered(Report report, String first, List<String> pages, List<String> outside) {
   private static final Map<Path, Rendered> MADE = new ConcurrentHashMap<>();
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
@@ -43,18 +44,23 @@ record Rendered(Report report, List<String> pages, List<String> outside) {
         made.report()
             .orElseThrow(() -> new AssertionError("not made: " + made.problems().toString()));
     try (PDDocument document = Loader.loadPDF(report.pdf())) {
+      String first = SPACES.matcher(text(document, 1)).replaceAll(" ");
       List<String> pages = new ArrayList<>();
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
-        PDFTextStripper stripper = new PDFTextStripper();
-        stripper.setSortByPosition(true);
-        stripper.setStartPage(page);
-        stripper.setEndPage(page);
-        pages.add(squeezed(stripper.getText(document)));
+        pages.add(squeezed(text(document, page)));
       }
-      return new Rendered(report, pages, TextOutside.of(document));
+      return new Rendered(report, first, pages, TextOutside.of(document));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static String text(PDDocument document, int page) throws IOException {
+    PDFTextStripper stripper = new PDFTextStripper();
+    stripper.setSortByPosition(true);
+    stripper.setStartPage(page);
+    stripper.setEndPage(page);
+    return stripper.getText(document);
   }
 
   static String squeezed(String text) {

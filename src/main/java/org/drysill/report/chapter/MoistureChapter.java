@@ -91,21 +91,23 @@ final class MoistureChapter implements Chapter {
   private static Block table(Desk desk, MoistureResult moisture) {
     Numbers numbers = desk.numbers();
     return new Grid(
-        desk.notes(
-            sorted(moisture).stream().limit(3).map(i -> Optional.of(i.production())).toList()),
-        "",
-        List.of(
-            Cells.words("source"),
-            Cells.words("reckoned from", 50),
-            Cells.numbers(numbers.unit(Unit.MASS_RATE), 30)),
-        sorted(moisture).stream()
-            .map(
-                i ->
-                    Cells.row(
-                        Cells.text(Words.capital(i.label()), i.room().map(desk::room).orElse("")),
-                        Cells.text(i.scaledBy()),
-                        Cells.value(numbers, i.production())))
-            .toList(),
-        "");
+            desk.notes(
+                sorted(moisture).stream().limit(3).map(i -> Optional.of(i.production())).toList()),
+            "",
+            List.of(
+                Cells.words("source"),
+                Cells.words("reckoned from", 50),
+                Cells.numbers(numbers.unit(Unit.MASS_RATE), 30)),
+            sorted(moisture).stream()
+                .map(
+                    i ->
+                        Cells.row(
+                            Cells.text(
+                                Words.capital(i.label()), i.room().map(desk::room).orElse("")),
+                            Cells.text(i.scaledBy()),
+                            Cells.value(numbers, i.production())))
+                .toList(),
+            "")
+        .densely();
   }
 }
