@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Assumption;
@@ -15,6 +16,7 @@ import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.options.OptionsBasis;
+import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
 import org.drysill.reference.Library;
 import org.drysill.reference.measures.OptionDefaults;
@@ -65,8 +67,19 @@ public final class Drysill {
    * @return the report, or every problem of the file
    */
   public static Made report(Path file) {
+    return report(file, stage -> {});
+  }
+
+  /**
+   * The same, telling what it is about to do.
+   *
+   * @param file the survey file
+   * @param stages told of each stage as it begins, in one or two words
+   */
+  public static Made report(Path file, Consumer<String> stages) {
+    stages.accept("reading");
     Input input = read(file);
-    return new Made(input.visit().map(v -> compose(v, input.before())), input.problems());
+    return new Made(input.visit().map(v -> compose(v, input.before(), stages)), input.problems());
   }
 
   /** Reads a survey, the earlier one, and what each brings of its own. */
@@ -93,15 +106,15 @@ public final class Drysill {
     }
   }
 
-  private static Report compose(Visit visit, Optional<Visit> before) {
+  private static Report compose(Visit visit, Optional<Visit> before, Consumer<String> stages) {
     Library library = visit.own().library();
+    stages.accept("assessing");
     Assessment assessment = assess(visit, before);
-    return new ReportWriter()
+    stages.accept("studying options");
+    OptionsResult options = OptionsStudy.study(assessment, basis(library));
+    return new ReportWriter(stages)
         .write(
-            visit.file(),
-            assessment,
-            OptionsStudy.study(assessment, basis(library)),
-            Provenance.of(visit.file(), version(), version()));
+            visit.file(), assessment, options, Provenance.of(visit.file(), version(), version()));
   }
 
   private static Assessment assess(Visit visit, Optional<Visit> before) {

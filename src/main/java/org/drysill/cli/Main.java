@@ -35,6 +35,9 @@ public final class Main {
   @SuppressWarnings("SystemConsoleNull")
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
+    if (arguments.length > 0 && arguments[0].equals("report")) {
+      ShortRun.begin();
+    }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     System.exit(run(out, err, System.getenv(), System.console() != null, arguments));

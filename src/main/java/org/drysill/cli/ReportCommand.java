@@ -48,7 +48,11 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Drysill.Made made = Drysill.report(survey);
+    StageTimes times = new StageTimes();
+    Drysill.Made made = Drysill.report(survey, times);
+    if (talk.verbose) {
+      times.lines().forEach(console::say);
+    }
     Surveys.print(console, made.problems(), talk.verbose);
     if (made.report().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();

@@ -3,6 +3,7 @@ package org.drysill.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.drysill.assess.Assessment;
 import org.drysill.options.OptionsResult;
 import org.drysill.report.font.Fonts;
@@ -26,12 +27,23 @@ public final class ReportWriter {
   private final Templates templates;
   private final PdfRenderer renderer;
   private final HtmlPage htmlPage;
+  private final Consumer<String> stages;
 
   /** A writer that reads fonts and templates when they are first asked for. */
   public ReportWriter() {
+    this(stage -> {});
+  }
+
+  /**
+   * The same, telling what it is about to do.
+   *
+   * @param stages told of each stage as it begins, in one or two words
+   */
+  public ReportWriter(Consumer<String> stages) {
     Fonts fonts = new Fonts();
+    this.stages = stages;
     this.templates = new Templates(fonts);
-    this.renderer = new PdfRenderer(fonts);
+    this.renderer = new PdfRenderer(fonts, stages);
     this.htmlPage = new HtmlPage(fonts);
   }
 
@@ -39,8 +51,11 @@ public final class ReportWriter {
   public Report write(
       SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
     Subject subject = new Subject(file, assessment, options, provenance);
+    stages.accept("wording");
     ReportView view = ReportView.of(subject);
+    stages.accept("listing results");
     byte[] json = json(subject);
+    stages.accept("filling templates");
     String xhtml = templates.render("report.ftlh", Map.of("view", view, "charts", view.charts()));
     byte[] pdf =
         renderer.render(xhtml, view.charts(), metadata(subject, view), attachments(subject, json));

@@ -12,10 +12,16 @@ final class Characters {
 
   /** The index of the first char that may not be there; empty where all may. */
   static OptionalInt firstForbidden(String text) {
-    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-      if (!isAllowed(text.codePointAt(i))) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= 0x20 && c < 0x7F) {
+        continue;
+      }
+      int point = text.codePointAt(i);
+      if (!isAllowed(point)) {
         return OptionalInt.of(i);
       }
+      i += Character.charCount(point) - 1;
     }
     return OptionalInt.empty();
   }

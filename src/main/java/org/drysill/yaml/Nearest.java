@@ -35,7 +35,18 @@ public final class Nearest {
   }
 
   static String fold(String word) {
-    return GAP.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
+    String lower = word.strip().toLowerCase(Locale.ROOT);
+    return isPlain(lower) ? lower : GAP.matcher(lower).replaceAll(" ");
+  }
+
+  /** Most words are letters only, and need no search for gaps. */
+  private static boolean isPlain(String word) {
+    for (int i = 0; i < word.length(); i++) {
+      if (word.charAt(i) < 'a' || word.charAt(i) > 'z') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean extendsTo(String word, String candidate) {

@@ -115,9 +115,10 @@ final class ScalarReader {
   }
 
   private Optional<Object> word(Shape shape, String text, Spot spot) {
+    String folded = Nearest.fold(text);
     for (Worded word : shape.words()) {
-      if (Nearest.same(text, word.word())
-          || word.synonyms().stream().anyMatch(s -> Nearest.same(text, s))) {
+      if (folded.equals(Nearest.fold(word.word()))
+          || word.synonyms().stream().anyMatch(s -> folded.equals(Nearest.fold(s)))) {
         return Optional.of(word);
       }
     }

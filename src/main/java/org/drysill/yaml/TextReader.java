@@ -32,8 +32,9 @@ final class TextReader {
     if (key.vocabulary().isEmpty() || words.isEmpty()) {
       return Optional.of(text);
     }
+    String folded = Nearest.fold(text);
     return words.stream()
-        .filter(word -> Nearest.same(word, text))
+        .filter(word -> folded.equals(Nearest.fold(word)))
         .findFirst()
         .<Object>map(word -> word)
         .or(() -> notInTable(text, words, spot));

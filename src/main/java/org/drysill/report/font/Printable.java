@@ -21,7 +21,7 @@ public final class Printable {
    * @param missing told of each of them
    */
   public String of(String text, IntConsumer missing) {
-    if (text.codePoints().allMatch(this::prints)) {
+    if (printsWhole(text)) {
       return text;
     }
     StringBuilder out = new StringBuilder();
@@ -41,6 +41,15 @@ public final class Printable {
   /** A code point as it is commonly written, such as U+1F600. */
   public static String name(int codePoint) {
     return String.format(Locale.ROOT, "U+%04X", codePoint);
+  }
+
+  private boolean printsWhole(String text) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (!prints(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean prints(int codePoint) {

@@ -11,6 +11,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -25,6 +26,7 @@ public final class PdfRenderer {
   private static final float PDF_VERSION = 1.7f;
 
   private final Fonts fonts;
+  private final Consumer<String> stages;
 
   static {
     // The layout library reports to a logger what the caller learns from the result.
@@ -42,7 +44,17 @@ public final class PdfRenderer {
 
   /** A renderer that shares fonts with others of its thread. */
   public PdfRenderer(Fonts fonts) {
+    this(fonts, stage -> {});
+  }
+
+  /**
+   * The same, telling what it is about to do.
+   *
+   * @param stages told of each stage as it begins, in one or two words
+   */
+  public PdfRenderer(Fonts fonts, Consumer<String> stages) {
     this.fonts = fonts;
+    this.stages = stages;
   }
 
   /**
@@ -60,12 +72,16 @@ public final class PdfRenderer {
       Map<String, ChartSpec> charts,
       PdfMetadata metadata,
       List<Attachment> attachments) {
+    stages.accept("reading the page");
     try (PDDocument document = new PDDocument()) {
       EmbeddedFonts embedded = new EmbeddedFonts(document, fonts);
       try (PdfBoxRenderer renderer =
           builder(document, embedded, xhtml, charts).buildPdfRenderer()) {
+        stages.accept("layout");
         renderer.layout();
+        stages.accept("painting");
         renderer.createPDFKeepOpen();
+        stages.accept("saving");
         Provenance.write(document, metadata);
         document.setDocumentId(Provenance.id(xhtml, charts, metadata, attachments));
         Attachments.attach(document, attachments, metadata.date());

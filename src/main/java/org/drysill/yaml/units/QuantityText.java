@@ -38,7 +38,23 @@ public record QuantityText(Quantity quantity, boolean uncertain) {
    */
   public static QuantityText of(String text, Dimension dimension, String unit)
       throws QuantityException {
-    return new Reader(dimension, unit, text.strip()).read();
+    String written = text.strip();
+    Reader reader = new Reader(dimension, unit, written);
+    return isPlain(written) ? reader.plain(Double.parseDouble(written)) : reader.read();
+  }
+
+  /** Digits with a point among them at most, as most numbers of files are. */
+  private static boolean isPlain(String text) {
+    int points = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '.' && i > 0 && i + 1 < text.length()) {
+        points++;
+      } else if (c < '0' || c > '9') {
+        return false;
+      }
+    }
+    return points <= 1 && !text.isEmpty();
   }
 
   /** A number and its unit; no unit where none is written. */
@@ -55,7 +71,15 @@ public record QuantityText(Quantity quantity, boolean uncertain) {
       if (range.matches()) {
         return between(range.group(1).strip(), range.group(2).strip());
       }
-      double value = kept(term(text, dimension), bare());
+      return exactly(kept(term(text, dimension), bare()));
+    }
+
+    /** A number without a unit. */
+    QuantityText plain(double number) {
+      return exactly(bare().kept(number));
+    }
+
+    private QuantityText exactly(double value) {
       return new QuantityText(new Quantity(value, value, value, written), false);
     }
 
