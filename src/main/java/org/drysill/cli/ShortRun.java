@@ -22,9 +22,17 @@ final class ShortRun {
 
   /** Begins in the background; a machine that knows no such directives runs on as it is. */
   static void begin() {
-    Thread teller = new Thread(ShortRun::tell, "short run");
-    teller.setDaemon(true);
-    teller.start();
+    if (hasOptimisingCompiler()) {
+      Thread teller = new Thread(ShortRun::tell, "short run");
+      teller.setDaemon(true);
+      teller.start();
+    }
+  }
+
+  /** False where the command line has left it out already; the machine says so of itself. */
+  private static boolean hasOptimisingCompiler() {
+    String mode = System.getProperty("java.vm.info", "");
+    return mode.contains("mixed mode") && !mode.contains("emulated-client");
   }
 
   /** Tells the machine, and then leaves nothing behind. */

@@ -2,10 +2,9 @@ package org.drysill.report.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import org.drysill.assess.Verdict;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.yaml.Quantity;
+import org.drysill.yaml.RecordParts;
 import org.drysill.yaml.Worded;
 
 /** Writes records as JSON, component by component. */
@@ -29,6 +29,7 @@ final class RecordJson {
   private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
 
   private final JsonGenerator json;
+  private final Map<String, String> keys = new HashMap<>();
 
   RecordJson(JsonGenerator json) {
     this.json = json;
@@ -125,9 +126,9 @@ final class RecordJson {
       json.writeString(id(record).get());
     } else {
       json.writeStartObject();
-      for (RecordComponent component : record.getClass().getRecordComponents()) {
-        if (component.getType() != Home.class) {
-          field(snake(component.getName()), read(component, record));
+      for (RecordParts.Part part : RecordParts.of(record)) {
+        if (part.type() != Home.class) {
+          field(keys.computeIfAbsent(part.name(), RecordJson::snake), part.in(record));
         }
       }
       json.writeEndObject();
@@ -138,13 +139,11 @@ final class RecordJson {
     return record.getClass().getPackageName().startsWith("org.drysill.survey");
   }
 
-  private static Optional<String> id(Record record) throws IOException {
-    for (RecordComponent component : record.getClass().getRecordComponents()) {
-      if (component.getName().equals("id")) {
-        return Optional.of(String.valueOf(read(component, record)));
-      }
-    }
-    return Optional.empty();
+  private static Optional<String> id(Record record) {
+    return RecordParts.of(record).stream()
+        .filter(part -> part.name().equals("id"))
+        .map(part -> String.valueOf(part.in(record)))
+        .findFirst();
   }
 
   /** A figure: its range in the unit of its key, on what it rests, and where its working is. */
@@ -182,15 +181,6 @@ final class RecordJson {
       json.writeNumber(new BigDecimal(value).round(DIGITS).stripTrailingZeros());
     } else {
       json.writeNull();
-    }
-  }
-
-  private static Object read(RecordComponent component, Record record) throws IOException {
-    try {
-      component.getAccessor().setAccessible(true);
-      return component.getAccessor().invoke(record);
-    } catch (IllegalAccessException | InvocationTargetException broken) {
-      throw new IOException("cannot read " + component, broken);
     }
   }
 

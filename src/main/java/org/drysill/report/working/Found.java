@@ -1,7 +1,5 @@
 package org.drysill.report.working;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +9,7 @@ import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.reference.Citation;
+import org.drysill.yaml.RecordParts;
 
 /**
  * Every figure, finding, assumption and citation within records, each id once, in the order in
@@ -65,7 +64,7 @@ public final class Found {
       optional.ifPresent(this::visit);
     } else if (value instanceof Record record) {
       note(record);
-      parts(record).forEach(this::visit);
+      RecordParts.of(record).forEach(part -> visit(part.in(record)));
     }
   }
 
@@ -79,19 +78,5 @@ public final class Found {
     } else if (record instanceof Citation citation) {
       citations.putIfAbsent(citation.text(), citation);
     }
-  }
-
-  private static List<Object> parts(Record record) {
-    List<Object> parts = new ArrayList<>();
-    for (RecordComponent component : record.getClass().getRecordComponents()) {
-      try {
-        // A package-private record has public components that only reflection with leave can read.
-        component.getAccessor().setAccessible(true);
-        parts.add(component.getAccessor().invoke(record));
-      } catch (IllegalAccessException | InvocationTargetException e) {
-        throw new IllegalStateException("cannot read " + component + " of " + record.getClass(), e);
-      }
-    }
-    return parts;
   }
 }
