@@ -1,6 +1,5 @@
 package org.drysill.options.money;
 
-import java.util.Optional;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
@@ -8,64 +7,21 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.FanEnergy;
-import org.drysill.physics.energy.LatentHeat;
 import org.drysill.reference.Spread;
-import org.drysill.reference.measures.MoistureEffect;
 import org.drysill.survey.Window;
 
 /** The energy that measures take and save. */
 record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Recovered recovered) {
-  private static final double JOULES_PER_KWH = 3.6e6;
   private static final double HOURS_PER_YEAR = 8760;
-  private static final double SECONDS_PER_HOUR = 3600;
   private static final Range ZERO = Range.exactly(0);
 
   EnergyUse of(Studied studied) {
-    Range air = airHeat(studied);
-    Range machine = machine(studied);
+    Range air = new AirHeat(year, recovered).of(studied);
+    MachineEnergy machine = new MachineEnergy(assessment, basis.defaults(), year);
     return new EnergyUse(
         positive(air).plus(warmth(studied)),
-        positive(air.times(-1)).plus(glass(studied)).plus(stays(studied)),
-        fans(studied).plus(machine));
-  }
-
-  /**
-   * Energy for the added air, less what its exchanger keeps, more what the exchangers kept that go;
-   * negative where less is warmed.
-   */
-  private Range airHeat(Studied studied) {
-    Range added =
-        studied.effect().addedAir().map(Figure::value).orElse(ZERO).plus(carrying(studied));
-    Range kept = kept(studied);
-    Range lost = lostRecovery(studied);
-    double low = added.low() - kept.low() + lost.low();
-    double likely = added.likely() - kept.likely() + lost.likely();
-    double high = added.high() - kept.high() + lost.high();
-    return Signed.product(
-        new Range(
-            Math.min(likely, Math.min(low, high)), likely, Math.max(likely, Math.max(low, high))),
-        year.perFlow());
-  }
-
-  /** Air that carries water out and is no ventilation: of an open window, a dryer [m³/s]. */
-  private static Range carrying(Studied studied) {
-    return moisture(studied)
-        .flatMap(MoistureEffect::airM3PerKg)
-        .map(a -> studied.water().times(a.range()))
-        .orElse(ZERO);
-  }
-
-  /** Flow whose heat the new unit keeps: exchanged flow times share recovered [m³/s]. */
-  private Range kept(Studied studied) {
-    Range share = studied.candidate().measure().air().map(recovered::by).orElse(ZERO);
-    return studied.running().map(r -> r.flow().times(r.shareOfDay()).times(share)).orElse(ZERO);
-  }
-
-  /** Flow whose heat the units keep today that go [m³/s]. */
-  private Range lostRecovery(Studied studied) {
-    return studied.replaced().stream()
-        .map(f -> FanCosts.moved(f).times(recovered.by(f)))
-        .reduce(ZERO, Range::plus);
+        positive(air.times(-1)).plus(glass(studied)).plus(machine.heatSpared(studied)),
+        fans(studied).plus(machine.electricity(studied)));
   }
 
   private Range warmth(Studied studied) {
@@ -129,58 +85,6 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
     return studied.replaced().stream()
         .flatMap(f -> f.fan().power().map(p -> p.range().times(f.shareOfDay().value())).stream())
         .reduce(ZERO, Range::plus);
-  }
-
-  private Range machine(Studied studied) {
-    return drying(studied).plus(washing(studied));
-  }
-
-  /** Electricity of a machine that takes water from the air of the heated months. */
-  private Range drying(Studied studied) {
-    return moisture(studied)
-        .flatMap(MoistureEffect::kwhPerKg)
-        .map(k -> heatedWater(studied).times(k.range()))
-        .orElse(ZERO);
-  }
-
-  private Range washing(Studied studied) {
-    return moisture(studied)
-        .flatMap(m -> m.kwhPerLoad().map(k -> loads(m).times(k.range())))
-        .orElse(ZERO);
-  }
-
-  /** Energy for heating that the heat of a machine and of the water that it keeps back spares. */
-  private Range stays(Studied studied) {
-    if (!moisture(studied).flatMap(MoistureEffect::heatStays).orElse(false)) {
-      return ZERO;
-    }
-    double perKg =
-        LatentHeat.vaporisationJKg(assessment.home().setpoint().likely()) / JOULES_PER_KWH;
-    return heatedWater(studied)
-        .times(perKg)
-        .plus(drying(studied))
-        .plus(washing(studied).times(year.heatedHours() / HOURS_PER_YEAR))
-        .times(basis.defaults().machineHeatUseful().range())
-        .dividedBy(assessment.home().money().heatingEfficiency().value());
-  }
-
-  /** Water kept from the air in the heated months [kg/a]. */
-  private Range heatedWater(Studied studied) {
-    return studied.water().times(SECONDS_PER_HOUR * year.heatedHours());
-  }
-
-  private static Optional<MoistureEffect> moisture(Studied studied) {
-    return studied.candidate().measure().moisture();
-  }
-
-  /** Loads of washing in a year, from the water that they give off. */
-  private Range loads(MoistureEffect moisture) {
-    return assessment.moisture().items().stream()
-        .filter(i -> moisture.sources().contains(i.kind()))
-        .map(i -> i.production().value())
-        .reduce(ZERO, Range::plus)
-        .times(SECONDS_PER_HOUR * HOURS_PER_YEAR)
-        .dividedBy(basis.defaults().kgPerLoad().range());
   }
 
   private static Range positive(Range range) {

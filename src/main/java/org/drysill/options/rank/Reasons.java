@@ -1,15 +1,12 @@
 package org.drysill.options.rank;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.options.MeasureEffect;
-import org.drysill.options.SurfaceChange;
-import org.drysill.physics.Range;
 import org.drysill.reference.measures.Measure;
 
 /** Why a measure ranks where it does: what it does, what puts it there, what it leaves. */
@@ -17,7 +14,8 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
 
   /** At most three sentences; the entry above is empty for the first. */
   List<String> of(Entry entry, Optional<Entry> above) {
-    return sentences(does(entry), above.flatMap(a -> behind(entry, a)), leaves(entry));
+    return sentences(
+        deeds().of(entry.progress()), above.flatMap(a -> behind(entry, a)), leaves(entry));
   }
 
   /** For what is dearer than the money at hand. */
@@ -28,82 +26,16 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
             + " and the budget is "
             + purse.words(purse.money().orElseThrow().high())
             + ".";
-    return sentences(Optional.of(dear), does(entry), leaves(entry));
+    return sentences(Optional.of(dear), deeds().of(entry.progress()), leaves(entry));
+  }
+
+  private Deeds deeds() {
+    return new Deeds(flows());
   }
 
   private static List<String> sentences(
       Optional<String> first, Optional<String> second, Optional<String> third) {
     return Stream.of(first, second, third).flatMap(Optional::stream).toList();
-  }
-
-  private Optional<String> does(Entry entry) {
-    Progress progress = entry.progress();
-    return Stream.of(air(progress), walls(progress.walls()), glass(progress.glass()))
-        .flatMap(Optional::stream)
-        .limit(entry.progress().lacksToday() > 0 ? 2 : 1)
-        .reduce((a, b) -> a.substring(0, a.length() - 1) + "; " + lower(b));
-  }
-
-  private static String lower(String sentence) {
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  private Optional<String> air(Progress progress) {
-    double lacks = progress.lacksToday();
-    double closed = progress.airClosed();
-    if (Math.round(percent(closed, lacks)) == 0) {
-      return Optional.empty();
-    }
-    String part = closed < lacks ? flows().provided(closed) + " of" : "all of";
-    return Optional.of(
-        "It closes "
-            + part
-            + " the "
-            + flows().required(lacks)
-            + " of outdoor air that the home likely lacks.");
-  }
-
-  private static double percent(double part, double whole) {
-    return whole > 0 ? 100 * part / whole : 0;
-  }
-
-  private static Optional<String> walls(List<SurfaceChange> walls) {
-    Range ended = Progress.ended(walls);
-    if (ended.likely() <= 0) {
-      return Optional.empty();
-    }
-    String months = "It ends " + months(ended, Progress.months(walls)) + " of mould risk a year";
-    long resolved = Progress.resolved(walls);
-    return Optional.of(
-        walls.size() == 1
-            ? months + " at the only place at risk, " + walls.get(0).name() + "."
-            : months + " at " + walls.size() + " places; " + freed(resolved) + ".");
-  }
-
-  private static String freed(long resolved) {
-    return resolved == 0
-        ? "none of them is then likely free of it"
-        : resolved + (resolved == 1 ? " is" : " are") + " then likely free of it";
-  }
-
-  private static Optional<String> glass(List<SurfaceChange> glass) {
-    Range ended = Progress.ended(glass);
-    return ended.likely() > 0
-        ? Optional.of(
-            "It ends "
-                + months(ended, Progress.months(glass))
-                + " of wet glass a year, summed over "
-                + glass.size()
-                + (glass.size() == 1 ? " window." : " windows."))
-        : Optional.empty();
-  }
-
-  private static String months(Range ended, int all) {
-    return whole(ended.likely())
-        + " of the "
-        + all
-        + " months"
-        + (ended.isSpread() ? " (" + whole(ended.low()) + " to " + whole(ended.high()) + ")" : "");
   }
 
   /** Which step of the ranking decided against it, with the figures of that step. */
@@ -135,10 +67,11 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
     double more = entry.annualCost() - above.annualCost();
     return more >= 1
         ? Optional.of(
-            (entry.steps(ranking.step()) > 0 ? "It goes as far, in quarters, and" : "It")
-                + " costs "
+            (entry.steps(ranking.step()) > 0
+                    ? "It goes about as far as the one above and costs "
+                    : "It costs ")
                 + purse.words(more)
-                + " more a year than the one above, all in all.")
+                + " more a year, all in all.")
         : Optional.empty();
   }
 
@@ -184,9 +117,5 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
 
   private FlowText flows() {
     return new FlowText(assessment.ventilation().rules().units());
-  }
-
-  private static String whole(double number) {
-    return Long.toString(Math.round(number));
   }
 }

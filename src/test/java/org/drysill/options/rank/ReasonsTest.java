@@ -25,7 +25,7 @@ class ReasonsTest {
     assertThat(REASONS.of(Entries.of(FAN, true, 50, 450, 4, 2.5, 12), Optional.empty()))
         .containsExactly(
             "It closes 7.5 l/s of the 10.0 l/s of outdoor air that the home likely lacks; it ends 8"
-                + " of the 12 months of mould risk a year at the only place at risk, Room, corner.");
+                + " of the 12 months of mould risk a year at the only wall or corner at risk, Room, corner.");
   }
 
   @Test
@@ -49,8 +49,7 @@ class ReasonsTest {
         .startsWith("It is a stop-gap");
     assertThat(after(above, Entries.of(FAN, true, 74, 450, 6, 5, 6)).get(1))
         .isEqualTo(
-            "It goes as far, in quarters, and costs 24 GBP more a year than the one above, all in"
-                + " all.");
+            "It goes about as far as the one above and costs 24 GBP more a year, all in all.");
     assertThat(after(above, Entries.of(FAN, true, -1, 0, 6, 5, 6)).get(1))
         .startsWith("Its cost cannot be told");
     assertThat(after(above, Entries.of(FAN, true, 50.2, 450, 6, 5, 6))).hasSize(1);
@@ -69,7 +68,7 @@ class ReasonsTest {
                     Entries.of(FAN, false, 50, 450, 12, 10, 6),
                     Entries.of(FAN, false, 60, 450, 12, 10, 6))
                 .get(1))
-        .isEqualTo("It costs 10 GBP more a year than the one above, all in all.");
+        .isEqualTo("It costs 10 GBP more a year, all in all.");
   }
 
   @Test
@@ -99,6 +98,6 @@ class ReasonsTest {
     assertThat(OptionsFixtures.find(options, "continuous-extract.bathroom").reasons())
         .anyMatch(r -> r.startsWith("Set to 8.0 l/s, it gives its room the extract"));
     assertThat(OptionsFixtures.find(options, "window-ventilator").reasons().get(0))
-        .matches(".* months .*of mould risk a year at \\d places; .* of it\\.");
+        .matches(".* months .*of mould risk a year at \\d walls and corners; .* of it\\.");
   }
 }
