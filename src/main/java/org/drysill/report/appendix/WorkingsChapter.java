@@ -20,7 +20,7 @@ final class WorkingsChapter implements Chapter {
                 "workings",
                 "How each figure came about",
                 "Workings",
-                true,
+                false,
                 List.of(new Workings(List.of(), families))));
   }
 }

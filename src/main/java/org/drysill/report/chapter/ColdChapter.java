@@ -19,7 +19,7 @@ import org.drysill.report.words.Words;
 /** Condensation and mould: every cold spot and window now and by month. */
 final class ColdChapter implements Chapter {
   private static final int CHARTS = 2;
-  private static final int HEAT_ROWS = 14;
+  private static final int HEAT_ROWS = 16;
 
   @Override
   public Optional<Section> write(Desk desk) {
@@ -38,7 +38,7 @@ final class ColdChapter implements Chapter {
                 + "stays moist for weeks; glass against water on cold nights."));
     blocks.add(ColdTable.of(desk, cold));
     neverDry(cold).ifPresent(blocks::add);
-    blocks.add(ColdMonths.table(cold.coldestFirst().stream().limit(HEAT_ROWS).toList()));
+    blocks.add(ColdMonths.table(coldestOfEach(cold)));
     List<ColdPlace> charted =
         cold.coldestFirst().stream().filter(p -> p.surface() == SurfaceClass.OPAQUE).toList();
     List<ColdPlace> shown = charted.isEmpty() ? cold.coldestFirst() : charted;
@@ -56,6 +56,17 @@ final class ColdChapter implements Chapter {
                       " ", cold.vapour().stream().map(Words::sentence).distinct().toList())));
     }
     return Optional.of(new Section("cold", heading(cold), "Condensation and mould", false, blocks));
+  }
+
+  /** Walls first; of a window only its coldest part, since the others differ little by month. */
+  private static List<ColdPlace> coldestOfEach(CondensationResult cold) {
+    Map<String, ColdPlace> coldest = new LinkedHashMap<>();
+    for (SurfaceClass kind : SurfaceClass.values()) {
+      cold.coldestFirst().stream()
+          .filter(p -> p.surface() == kind)
+          .forEach(p -> coldest.putIfAbsent(p.item(), p));
+    }
+    return coldest.values().stream().limit(HEAT_ROWS).toList();
   }
 
   private static String heading(CondensationResult cold) {

@@ -97,7 +97,8 @@ final class ColdMonths {
         "Humidity of the air at the surface, in % by month",
         "place",
         places.stream().map(ColdMonths::row).toList(),
-        "Shaded: moist enough for mould; dark: wet. Coldest places first.");
+        "Shaded: moist enough for mould; dark: wet. Walls first, then the coldest part of each window on"
+            + " a cold night of the month.");
   }
 
   private static HeatRow row(ColdPlace place) {

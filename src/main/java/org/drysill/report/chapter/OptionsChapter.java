@@ -67,7 +67,7 @@ final class OptionsChapter implements Chapter {
     }
     String best = Words.shortened(options.ranked().get(0).title(), 70);
     return options.first().isEmpty()
-        ? best + " deserves the money first"
+        ? "What deserves the money first: " + Words.within(best)
         : "After what cannot wait: "
             + best.substring(0, 1).toLowerCase(Locale.ROOT)
             + best.substring(1);
@@ -135,12 +135,20 @@ final class OptionsChapter implements Chapter {
         "");
   }
 
+  /** Measures of one reason stand together. */
   private static Grid notHere(List<NotHere> measures) {
+    Map<String, List<String>> titles = new LinkedHashMap<>();
+    for (NotHere measure : measures) {
+      titles.computeIfAbsent(measure.because(), b -> new ArrayList<>()).add(measure.title());
+    }
     return Grid.wide(
         "",
-        List.of(Cells.words("measure", 70), Cells.words("not here, because")),
-        measures.stream()
-            .map(n -> Cells.row(Cells.text(n.title()), Cells.text(n.because())))
+        List.of(Cells.words("measures", 94), Cells.words("not here, because")),
+        titles.entrySet().stream()
+            .map(
+                e ->
+                    Cells.row(
+                        Cells.text(String.join("; ", e.getValue())), Cells.text(e.getKey())))
             .toList(),
         "");
   }

@@ -1,5 +1,6 @@
 package org.drysill.report.chapter;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +60,7 @@ final class ReadingsTable {
     Numbers numbers = desk.numbers();
     List<Cell> cells = new ArrayList<>();
     cells.add(
-        Cells.text(Words.capital(air.roomName()), air.at().map(Words::moment).orElse(""))
+        Cells.text(Words.capital(air.roomName()), air.at().map(at -> when(desk, at)).orElse(""))
             .with(marks(desk, List.of(air.dewPoint(), air.excess()))));
     cells.add(Cells.text(numbers.plain(air.temperature())));
     cells.add(Cells.value(numbers, air.relativeHumidity()));
@@ -68,6 +69,13 @@ final class ReadingsTable {
     cells.add(Cells.text(air.humidityClass().map(ReadingsTable::classes).orElse(Cells.NOTHING)));
     limits.forEach(l -> cells.add(verdict(air, compared, l)));
     return new Row(cells, false);
+  }
+
+  /** The time alone where the day is that of the visit. */
+  private static String when(Desk desk, Moment at) {
+    return at.date().equals(desk.subject().survey().visit().date())
+        ? at.time().map(LocalTime::toString).orElse("")
+        : Words.moment(at);
   }
 
   private static List<String> marks(Desk desk, List<Figure> figures) {
