@@ -1,8 +1,10 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Unit;
 import org.drysill.options.NotHere;
@@ -146,9 +148,7 @@ final class OptionsChapter implements Chapter {
         List.of(Cells.words("measures", 94), Cells.words("not here, because")),
         titles.entrySet().stream()
             .map(
-                e ->
-                    Cells.row(
-                        Cells.text(String.join("; ", e.getValue())), Cells.text(e.getKey())))
+                e -> Cells.row(Cells.text(String.join("; ", e.getValue())), Cells.text(e.getKey())))
             .toList(),
         "");
   }

@@ -18,6 +18,7 @@ import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
+import org.drysill.yaml.Moment;
 
 /** Every reading of the air with what follows from it, and how it stands to published limits. */
 final class ReadingsTable {
