@@ -14,7 +14,7 @@ import org.drysill.assess.OutdoorClimates;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
-import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.assess.surfaces.RiskAgain;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
@@ -111,7 +111,7 @@ public final class Drysill {
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
-    OptionsResult options = OptionsStudy.study(assessment, basis(library));
+    OptionsResult options = OptionsStudy.study(assessment, basis(library, assessment.home()));
     return new ReportWriter(stages)
         .write(
             visit.file(), assessment, options, Provenance.of(visit.file(), version(), version()));
@@ -121,8 +121,8 @@ public final class Drysill {
     return new Assessor(visit.own().library()).assess(home(visit), before.map(Drysill::home));
   }
 
-  private static OptionsBasis basis(Library library) {
-    SurfaceTables tables = SurfaceTables.bundled();
+  private static OptionsBasis basis(Library library, Home home) {
+    RiskAgain risk = new RiskAgain(home, SurfaceTables.bundled());
     return new OptionsBasis(
         library.measures(),
         OptionDefaults.read(),
@@ -130,7 +130,7 @@ public final class Drysill {
         library.tariffs(),
         library.glazing(),
         new CautionAssessor(library.cautions(), library.cautionFacts()),
-        (home, vapour) -> SurfaceAssessor.assess(home, vapour, tables));
+        (changed, vapour) -> risk.of(changed.rooms(), vapour));
   }
 
   private static Home home(Visit visit) {

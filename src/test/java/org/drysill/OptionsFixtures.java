@@ -12,6 +12,7 @@ import org.drysill.assess.Assessment;
 import org.drysill.assess.OutdoorClimates;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
+import org.drysill.assess.surfaces.PlaceRisk;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
@@ -88,7 +89,10 @@ public final class OptionsFixtures {
         LIBRARY.tariffs(),
         LIBRARY.glazing(),
         new CautionAssessor(LIBRARY.cautions(), LIBRARY.cautionFacts()),
-        (home, vapour) -> SurfaceAssessor.assess(home, vapour, tables));
+        (home, vapour) ->
+            SurfaceAssessor.assess(home, vapour, tables).places().stream()
+                .map(PlaceRisk::of)
+                .toList());
   }
 
   /** The options of a survey. */

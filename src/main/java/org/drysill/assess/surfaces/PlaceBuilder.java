@@ -1,13 +1,11 @@
 package org.drysill.assess.surfaces;
 
-import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
-import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.MonthTable;
@@ -15,7 +13,6 @@ import org.drysill.assess.surfaces.months.MonthTables;
 import org.drysill.assess.surfaces.months.VapourExcess;
 import org.drysill.reference.surfaces.CriticalFactor;
 import org.drysill.reference.surfaces.SurfaceTables;
-import org.drysill.survey.Window;
 
 /** Makes the assessment of one place, once its temperature factor is known. */
 final class PlaceBuilder {
@@ -31,30 +28,15 @@ final class PlaceBuilder {
     this.now = new NowAssessment(home, tables, errors);
   }
 
-  /**
-   * What is known of a place before its year.
-   *
-   * @param id unique id
-   * @param item the survey's id
-   * @param name its name in sentences
-   * @param kind which part of the survey it comes from
-   * @param kindWords what it is
-   * @param seen what was seen on it
-   * @param factor its temperature factor
-   * @param read what was read on it
-   */
-  record Draft(
-      String id,
-      String item,
-      String name,
-      PlaceKind kind,
-      String kindWords,
-      Seen seen,
-      TemperatureFactor factor,
-      List<ReadingFactor> read) {}
+  /** The place; an opaque one also with furniture before it, where that can be told. */
+  ColdPlace place(RoomFacts room, Draft draft) {
+    return switch (draft.surface()) {
+      case OPAQUE -> opaque(room, draft);
+      case GLASS -> glass(room, draft);
+    };
+  }
 
-  /** An opaque place, and the same with furniture before it where that can be told. */
-  ColdPlace opaque(RoomFacts room, Draft draft, Optional<TemperatureFactor> furnished) {
+  private ColdPlace opaque(RoomFacts room, Draft draft) {
     Criterion criterion = Criterion.opaque(tables);
     MonthTable months = months(room, draft, criterion);
     Optional<Finding> published =
@@ -64,34 +46,26 @@ final class PlaceBuilder {
                     Requirements.ofDocument(
                         draft.id(), subject(room, draft), room, draft.factor(), c));
     Optional<Finding> behind =
-        furnished.map(
-            f ->
-                requirement(
-                    draft.id() + ".furnished",
-                    subject(room, draft) + ", with furniture before it",
-                    room,
-                    f,
-                    months,
-                    criterion));
-    return place(
-        room, draft, SurfaceClass.OPAQUE, criterion, months, published, behind, Optional.empty());
+        draft
+            .furnished()
+            .map(
+                f ->
+                    requirement(
+                        draft.id() + ".furnished",
+                        subject(room, draft) + ", with furniture before it",
+                        room,
+                        f,
+                        months,
+                        criterion));
+    return place(room, draft, criterion, months, published, behind, Optional.empty());
   }
 
-  /** A place on glass. */
-  ColdPlace glass(RoomFacts room, Draft draft, Optional<Window> wholePane) {
+  private ColdPlace glass(RoomFacts room, Draft draft) {
     Criterion criterion = Criterion.glass(tables);
     MonthTable months = months(room, draft, criterion);
     Optional<Figure> water =
-        wholePane.flatMap(w -> PaneWater.of(draft.id(), w, months, tables.defaults()));
-    return place(
-        room,
-        draft,
-        SurfaceClass.GLASS,
-        criterion,
-        months,
-        Optional.empty(),
-        Optional.empty(),
-        water);
+        draft.wholePane().flatMap(w -> PaneWater.of(draft.id(), w, months, tables.defaults()));
+    return place(room, draft, criterion, months, Optional.empty(), Optional.empty(), water);
   }
 
   private MonthTable months(RoomFacts room, Draft draft, Criterion criterion) {
@@ -108,7 +82,6 @@ final class PlaceBuilder {
   private ColdPlace place(
       RoomFacts room,
       Draft draft,
-      SurfaceClass surface,
       Criterion criterion,
       MonthTable months,
       Optional<Finding> published,
@@ -122,7 +95,7 @@ final class PlaceBuilder {
         draft.name(),
         draft.kind(),
         draft.kindWords(),
-        surface,
+        draft.surface(),
         draft.seen(),
         draft.factor(),
         now.of(draft.id(), room, draft.factor(), draft.read()),

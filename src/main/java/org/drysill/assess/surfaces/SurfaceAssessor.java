@@ -2,19 +2,11 @@ package org.drysill.assess.surfaces;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
-import org.drysill.assess.surfaces.factor.FactorFinder;
-import org.drysill.assess.surfaces.factor.TemperatureFactor;
-import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
-import org.drysill.survey.ColdSpot;
-import org.drysill.survey.Wall;
-import org.drysill.survey.Window;
-import org.drysill.yaml.Quantity;
 
 /** Assesses every cold spot, window and built-up wall of a home. */
 public final class SurfaceAssessor {
@@ -22,7 +14,7 @@ public final class SurfaceAssessor {
   private final SurfaceTables tables;
   private final VapourOfRooms vapour;
   private final InstrumentErrors errors;
-  private final FactorFinder factors;
+  private final Drafts drafts;
   private final PlaceBuilder builder;
 
   private SurfaceAssessor(Home home, IndoorVapours vapour, SurfaceTables tables) {
@@ -30,7 +22,7 @@ public final class SurfaceAssessor {
     this.tables = tables;
     this.vapour = new VapourOfRooms(vapour, tables.defaults());
     this.errors = new InstrumentErrors(home.survey(), tables.readings().accuracy());
-    this.factors = new FactorFinder(home, tables, errors);
+    this.drafts = new Drafts(home, tables, errors);
     this.builder = new PlaceBuilder(home, tables, this.vapour, errors);
   }
 
@@ -64,63 +56,7 @@ public final class SurfaceAssessor {
 
   private List<ColdPlace> places(RoomFacts room) {
     List<ColdPlace> places = new ArrayList<>();
-    for (ColdSpot spot : room.room().coldSpots()) {
-      places.add(coldSpot(room, spot));
-    }
-    WindowPlaces windows = new WindowPlaces(tables.glazing(), factors, builder);
-    for (Window window : room.room().windows()) {
-      places.addAll(windows.of(room, window));
-    }
-    for (Wall wall : room.room().walls()) {
-      places.add(wall(room, wall));
-    }
+    drafts.each(room, draft -> places.add(builder.place(room, draft)));
     return places;
-  }
-
-  private ColdPlace coldSpot(RoomFacts room, ColdSpot spot) {
-    TemperatureFactor factor = factors.ofColdSpot(spot.id(), room, spot);
-    PlaceBuilder.Draft draft =
-        new PlaceBuilder.Draft(
-            spot.id(),
-            spot.id(),
-            spot.name().orElse(spot.kind().word()),
-            PlaceKind.COLD_SPOT,
-            spot.kind().word(),
-            new Seen(spot.mouldSeen(), spot.mouldArea().map(Quantity::range), Optional.empty()),
-            factor,
-            factor.readings());
-    return switch (spot.kind()) {
-      case WALL -> builder.opaque(room, draft, factors.behindFurniture(spot.id(), spot));
-      case EXTERNAL_CORNER,
-          CEILING_EDGE,
-          FLOOR_EDGE,
-          WINDOW_REVEAL,
-          LINTEL,
-          SILL,
-          BEHIND_FURNITURE,
-          FAN_SLEEVE,
-          CEILING,
-          FLOOR,
-          LOFT_HATCH,
-          OTHER ->
-          builder.opaque(room, draft, Optional.empty());
-    };
-  }
-
-  private ColdPlace wall(RoomFacts room, Wall wall) {
-    PlaceBuilder.Draft draft =
-        new PlaceBuilder.Draft(
-            wall.id(),
-            wall.id(),
-            wall.name().orElse("wall " + wall.id()),
-            PlaceKind.BUILT_UP_WALL,
-            "built-up wall",
-            Seen.nothingNoted(),
-            factors.ofWall(wall.id(), wall, FilmUse.WALL),
-            List.of());
-    return builder.opaque(
-        room,
-        draft,
-        Optional.of(factors.ofWall(wall.id() + ".furnished", wall, FilmUse.FURNITURE)));
   }
 }

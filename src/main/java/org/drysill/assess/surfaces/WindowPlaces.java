@@ -1,8 +1,8 @@
 package org.drysill.assess.surfaces;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.surfaces.factor.FactorFinder;
 import org.drysill.assess.surfaces.factor.ReadingFactor;
@@ -16,35 +16,29 @@ import org.drysill.survey.Window;
 final class WindowPlaces {
   private final GlazingCatalogue catalogue;
   private final FactorFinder factors;
-  private final PlaceBuilder builder;
 
-  WindowPlaces(GlazingCatalogue catalogue, FactorFinder factors, PlaceBuilder builder) {
+  WindowPlaces(GlazingCatalogue catalogue, FactorFinder factors) {
     this.catalogue = catalogue;
     this.factors = factors;
-    this.builder = builder;
   }
 
-  List<ColdPlace> of(RoomFacts room, Window window) {
+  void each(RoomFacts room, Window window, Consumer<Draft> place) {
     List<ReadingFactor> read = factors.readings(room, window.readings());
     Optional<TemperatureFactor> asRead = factors.ofReadings(window.id() + ".read", read);
     boolean named = window.glazing().isPresent() || window.uValue().isPresent();
-    List<ColdPlace> places = new ArrayList<>();
+    Optional<Window> whole = Optional.of(window);
     asRead
-        .map(f -> draft(window, Part.READ, f, read))
-        .map(d -> builder.glass(room, d, named ? Optional.empty() : Optional.of(window)))
-        .ifPresent(places::add);
+        .map(f -> draft(window, Part.READ, f, read, named ? Optional.empty() : whole))
+        .ifPresent(place);
     if (named || asRead.isEmpty()) {
       List<ReadingFactor> refused = asRead.isPresent() ? List.of() : read;
       TemperatureFactor centre = factors.ofPaneCentre(window.id() + ".centre", window, refused);
-      places.add(
-          builder.glass(room, draft(window, Part.CENTRE, centre, refused), Optional.of(window)));
+      place.accept(draft(window, Part.CENTRE, centre, refused, whole));
     }
     factors
         .ofPaneEdge(window.id() + ".edge", window)
-        .map(f -> draft(window, Part.EDGE, f, List.of()))
-        .map(d -> builder.glass(room, d, Optional.empty()))
-        .ifPresent(places::add);
-    return List.copyOf(places);
+        .map(f -> draft(window, Part.EDGE, f, List.of(), Optional.empty()))
+        .ifPresent(place);
   }
 
   private enum Part {
@@ -63,17 +57,24 @@ final class WindowPlaces {
     }
   }
 
-  private PlaceBuilder.Draft draft(
-      Window window, Part part, TemperatureFactor factor, List<ReadingFactor> read) {
-    return new PlaceBuilder.Draft(
+  private Draft draft(
+      Window window,
+      Part part,
+      TemperatureFactor factor,
+      List<ReadingFactor> read,
+      Optional<Window> wholePane) {
+    return new Draft(
         window.id() + "." + part.suffix,
         window.id(),
         name(window) + ", " + part.words,
         part.kind,
         glazingWords(window),
+        SurfaceClass.GLASS,
         new Seen(Optional.empty(), Optional.empty(), window.condensationSeen()),
         factor,
-        read);
+        read,
+        Optional.empty(),
+        wholePane);
   }
 
   private static String name(Window window) {

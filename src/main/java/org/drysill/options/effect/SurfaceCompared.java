@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Verdict;
-import org.drysill.assess.surfaces.ColdPlace;
-import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.surfaces.PlaceRisk;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.options.SurfaceChange;
 import org.drysill.physics.Range;
@@ -19,10 +18,10 @@ import org.drysill.physics.Range;
  * known about a corner is the same on both days. Only the strength of the measure makes a range.
  */
 final class SurfaceCompared {
-  private final Map<String, ColdPlace> before;
-  private final Map<String, ColdPlace> after;
-  private final Map<String, ColdPlace> weakest;
-  private final Map<String, ColdPlace> strongest;
+  private final Map<String, PlaceRisk> before;
+  private final Map<String, PlaceRisk> after;
+  private final Map<String, PlaceRisk> weakest;
+  private final Map<String, PlaceRisk> strongest;
 
   /**
    * The surfaces assessed again.
@@ -33,10 +32,10 @@ final class SurfaceCompared {
    * @param strongest at its stronger end
    */
   SurfaceCompared(
-      CondensationResult before,
-      CondensationResult after,
-      CondensationResult weakest,
-      CondensationResult strongest) {
+      List<PlaceRisk> before,
+      List<PlaceRisk> after,
+      List<PlaceRisk> weakest,
+      List<PlaceRisk> strongest) {
     this.before = worst(before);
     this.after = worst(after);
     this.weakest = worst(weakest);
@@ -53,7 +52,7 @@ final class SurfaceCompared {
 
   /** Whether walls, corners and reveals are then without mould risk, all ranges at their worst. */
   Verdict opaqueSafe() {
-    List<ColdPlace> opaque =
+    List<PlaceRisk> opaque =
         after.values().stream().filter(p -> p.surface() == SurfaceClass.OPAQUE).toList();
     if (opaque.isEmpty()) {
       return Verdict.UNKNOWN;
@@ -61,39 +60,39 @@ final class SurfaceCompared {
     if (opaque.stream().anyMatch(p -> months(p) > 0)) {
       return Verdict.SHORT;
     }
-    return opaque.stream().allMatch(p -> p.months().monthsPossiblyAtRisk().isEmpty())
+    return opaque.stream().allMatch(p -> p.months().possible() == 0)
         ? Verdict.MEETS
         : Verdict.UNKNOWN;
   }
 
-  private SurfaceChange change(ColdPlace place) {
+  private SurfaceChange change(PlaceRisk place) {
     return new SurfaceChange(
         place.item(),
-        place.roomName() + ", " + place.name(),
+        place.name(),
         place.surface() == SurfaceClass.GLASS,
         months(place),
         monthsAfter(place));
   }
 
-  private Range monthsAfter(ColdPlace place) {
+  private Range monthsAfter(PlaceRisk place) {
     return SteadyZone.ordered(
         months(strongest, place), months(after, place), months(weakest, place));
   }
 
-  private static int months(Map<String, ColdPlace> places, ColdPlace place) {
+  private static int months(Map<String, PlaceRisk> places, PlaceRisk place) {
     return months(Optional.ofNullable(places.get(place.item())).orElse(place));
   }
 
-  private static Map<String, ColdPlace> worst(CondensationResult result) {
-    Map<String, ColdPlace> worst = new LinkedHashMap<>();
-    Comparator<ColdPlace> byMonths = Comparator.comparingInt(SurfaceCompared::months);
-    for (ColdPlace place : result.places()) {
+  private static Map<String, PlaceRisk> worst(List<PlaceRisk> places) {
+    Map<String, PlaceRisk> worst = new LinkedHashMap<>();
+    Comparator<PlaceRisk> byMonths = Comparator.comparingInt(SurfaceCompared::months);
+    for (PlaceRisk place : places) {
       worst.merge(place.item(), place, (a, b) -> byMonths.compare(a, b) >= 0 ? a : b);
     }
     return worst;
   }
 
-  private static int months(ColdPlace place) {
-    return place.months().monthsAtRisk().size();
+  private static int months(PlaceRisk place) {
+    return place.months().likely();
   }
 }

@@ -1,7 +1,8 @@
 package org.drysill.options.effect;
 
+import java.util.List;
 import org.drysill.assess.Assessment;
-import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.surfaces.PlaceRisk;
 import org.drysill.options.SurfacesAgain;
 import org.drysill.options.site.Candidate;
 import org.drysill.physics.Range;
@@ -17,16 +18,16 @@ record SurfacesWith(Assessment assessment, SurfacesAgain surfaces) {
    * @param ratio by what it multiplies the vapour excess
    */
   SurfaceCompared of(Candidate candidate, Range ratio) {
-    CondensationResult likely = at(Strength.LIKELY, candidate, ratio);
+    List<PlaceRisk> likely = at(Strength.LIKELY, candidate, ratio);
     boolean spread = ratio.isSpread() || warms(candidate.measure());
     return new SurfaceCompared(
-        assessment.condensation(),
+        assessment.condensation().places().stream().map(PlaceRisk::of).toList(),
         likely,
         spread ? at(Strength.WEAKEST, candidate, ratio) : likely,
         spread ? at(Strength.STRONGEST, candidate, ratio) : likely);
   }
 
-  private CondensationResult at(Strength strength, Candidate candidate, Range ratio) {
+  private List<PlaceRisk> at(Strength strength, Candidate candidate, Range ratio) {
     return surfaces.assess(
         new ChangedSurfaces(assessment, strength).with(candidate),
         new ScaledVapour(assessment).times(strength.left(ratio)));

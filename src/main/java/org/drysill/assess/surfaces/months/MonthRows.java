@@ -17,7 +17,7 @@ final class MonthRows {
    */
   static MonthRow of(int month, MonthAir air, Range factor, Criterion criterion, double least) {
     Range surface = surface(air, factor);
-    Range humidity = surfaceHumidity(air, surface);
+    Range humidity = atSurface(air, surface);
     Optional<Range> required = required(air, criterion, least);
     return new MonthRow(
         month,
@@ -35,6 +35,11 @@ final class MonthRows {
         criterion.risk(humidity.high()));
   }
 
+  /** Relative humidity at a surface [1] with a temperature factor. */
+  static Range surfaceHumidity(MonthAir air, Range factor) {
+    return atSurface(air, surface(air, factor));
+  }
+
   private static Range surface(MonthAir air, Range factor) {
     return new Range(
         TemperatureFactor.surfaceCelsius(factor.low(), air.indoor(), air.outdoor()),
@@ -42,7 +47,7 @@ final class MonthRows {
         TemperatureFactor.surfaceCelsius(factor.high(), air.indoor(), air.outdoor()));
   }
 
-  private static Range surfaceHumidity(MonthAir air, Range surface) {
+  private static Range atSurface(MonthAir air, Range surface) {
     return new Range(
         Iso13788Surface.humidity(air.vapour().low(), surface.high()),
         Iso13788Surface.humidity(air.vapour().likely(), surface.likely()),
