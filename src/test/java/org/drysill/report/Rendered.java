@@ -22,11 +22,11 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * A report as its readers get it, made once for all tests that look at it.
  *
  * @param report the report
- * @param first the text of the first page, with one space wherever there is any
+ * @param first the lines of the first page, with one space wherever there is any
  * @param pages the text of each page, without spaces
  * @param outside letters that stand outside the page or at its very edge
  */
-record Rendered(Report report, String first, List<String> pages, List<String> outside) {
+record Rendered(Report report, List<String> first, List<String> pages, List<String> outside) {
   private static final Map<Path, Rendered> MADE = new ConcurrentHashMap<>();
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
@@ -44,7 +44,8 @@ record Rendered(Report report, String first, List<String> pages, List<String> ou
         made.report()
             .orElseThrow(() -> new AssertionError("not made: " + made.problems().toString()));
     try (PDDocument document = Loader.loadPDF(report.pdf())) {
-      String first = SPACES.matcher(text(document, 1)).replaceAll(" ");
+      List<String> first =
+          text(document, 1).lines().map(l -> SPACES.matcher(l).replaceAll(" ").strip()).toList();
       List<String> pages = new ArrayList<>();
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
         pages.add(squeezed(text(document, page)));

@@ -35,6 +35,7 @@ final class AirChapter implements Chapter {
     blocks.add(parts(desk));
     fans(desk).ifPresent(blocks::add);
     group(desk, blocks, "Extract in wet rooms", air.extract());
+    group(desk, blocks, "Supply to rooms", air.supply());
     group(desk, blocks, "Background ventilators", air.background());
     List<Finding> purge = air.purge().stream().map(PurgeOpening::finding).toList();
     group(desk, blocks, "Quick airing through windows", purge);

@@ -11,6 +11,7 @@ import org.drysill.options.NotHere;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.RankedMeasure;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Bullets;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
@@ -40,11 +41,8 @@ final class OptionsChapter implements Chapter {
     }
     blocks.add(
         new Prose(
-            List.of(),
-            "",
-            "",
-            "Measures are ranked one by one: "
-                + String.join(" ", options.rule().stream().map(Words::sentence).toList())));
+            List.of(), "", "", "Each measure is studied by itself. What decides, in this order:"));
+    blocks.add(new Bullets(List.of(), options.rule().stream().map(Words::sentence).toList()));
     options.ranked().stream().limit(IN_FULL).forEach(m -> blocks.add(MeasureStep.of(desk, m)));
     CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.wide("cost", c)));
     if (!options.ranked().isEmpty()) {
