@@ -29,8 +29,7 @@ record AirConditions(Assessment assessment, OptionDefaults defaults) {
         findings.stream()
             .filter(f -> f.room().equals(room.map(RoomFacts::id)))
             .anyMatch(f -> f.verdict() != Verdict.MEETS);
-    String name = room.map(RoomFacts::name).orElse("home");
-    return Held.of(open, "In the " + name + " the " + what + " is short or not known.", no);
+    return Held.of(open, "The " + what + " is short or not known there.", no);
   }
 
   static Held noHood(Site site) {

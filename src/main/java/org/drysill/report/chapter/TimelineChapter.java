@@ -23,9 +23,9 @@ final class TimelineChapter implements Chapter {
             List.of(),
             "",
             List.of(
-                Cells.words("date", 30),
-                Cells.words("what happened", 34),
-                Cells.words("by", 24),
+                Cells.words("date", 28),
+                Cells.words("what happened", 27),
+                Cells.words("by", 20),
                 Cells.words("note")),
             events.stream()
                 .map(
