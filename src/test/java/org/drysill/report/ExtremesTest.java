@@ -89,6 +89,30 @@ class ExtremesTest {
     assertThat(report.report().html()).doesNotContain("<script>alert");
   }
 
+  @Test
+  void what_a_survey_gives_and_nothing_evaluates_is_said() throws IOException {
+    Files.writeString(folder.resolve("log.csv"), "Date,Temp,RH\n2026-01-01 00:00,18,60\n");
+    Rendered report =
+        Rendered.of(
+            Files.writeString(
+                folder.resolve("aside.yaml"),
+                """
+                drysill: 1
+                visit: {date: 2026-01-22}
+                dwelling: {floor_area: 40 m2, jurisdiction: england}
+                rooms:
+                  - id: living
+                    use: living
+                    logger: {file: log.csv, columns: {time: Date, temperature: Temp, humidity: RH}}
+                    walls:
+                      - id: north
+                        area: 6 m2
+                        layers: [{material: brick, thickness: 215 mm}]
+                """));
+    assertThat(report.text())
+        .contains("Onelogfileisnamedwithahashandnotevaluated", "waterwithinthemisnotassessed");
+  }
+
   /** 300 letters, half of them without a space. */
   private static String name(int number) {
     String start = "Room number " + number + " ";

@@ -1,5 +1,6 @@
 package org.drysill.report.appendix;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.report.block.Block;
@@ -12,53 +13,58 @@ import org.drysill.report.subject.Desk;
 final class MethodChapter implements Chapter {
   @Override
   public Optional<Section> write(Desk desk) {
+    List<Block> parts = new ArrayList<>(parts(desk));
+    List<String> aside = LeftAside.of(desk.subject().survey());
+    if (!aside.isEmpty()) {
+      parts.add(part("What was left aside.", String.join(" ", aside)));
+    }
     return Optional.of(
         new Section(
-            "method",
-            "How the figures were reached, in plain words",
-            "Method",
-            false,
-            List.of(
-                part(
-                    "What is asked.",
-                    "The rule set of the place, "
-                        + desk.subject().ventilation().rules().named()
-                        + ", is applied to the home as it was described. Others are shown beside"
-                        + " it for comparison only."),
-                part(
-                    "What is provided.",
-                    "A flow that was measured counts as measured. A declared flow is reduced by"
-                        + " what ducts and grilles usually cost. Fans count for the share of the"
-                        + " day in which they run. Air through leaks follows from the leakage of"
-                        + " the building, measured or assumed."),
-                part(
-                    "Moist air.",
-                    "Dew point and water content follow from temperature and relative humidity"
-                        + " by the formulas of ISO 13788. The excess over outdoors is the"
-                        + " measure of moisture from indoors that weather does not disturb."),
-                part(
-                    "Cold surfaces.",
-                    "Each surface has a temperature factor, from its own reading where there is"
-                        + " one. With it the surface temperature of every month follows from the"
-                        + " climate, and with the moisture of the air the humidity at the"
-                        + " surface."),
-                part(
-                    "Heat recovery.",
-                    "The share of heat that comes back is the warming of the supply air against"
-                        + " the difference between inside and outside. A small difference tells"
-                        + " little, and the report says so."),
-                part(
-                    "Measures.",
-                    "Each measure is studied by itself on this home: what air it adds, what water"
-                        + " it keeps away, what it costs to buy, to run and to replace."
-                        + " Comfort, health and the care of the building are listed and not"
-                        + " turned into money."),
-                part(
-                    "Three answers.",
-                    "Every figure has a likely value, a lowest and a highest. A comparison meets"
-                        + " what is asked only if the lowest value does, it is short only if the"
-                        + " highest is, and in between it is not told. Printed values that are"
-                        + " compared are rounded towards failing."))));
+            "method", "How the figures were reached, in plain words", "Method", false, parts));
+  }
+
+  private static List<Block> parts(Desk desk) {
+    return List.of(
+        part(
+            "What is asked.",
+            "The rule set of the place, "
+                + desk.subject().ventilation().rules().named()
+                + ", is applied to the home as it was described. Others are shown beside"
+                + " it for comparison only."),
+        part(
+            "What is provided.",
+            "A flow that was measured counts as measured. A declared flow is reduced by"
+                + " what ducts and grilles usually cost. Fans count for the share of the"
+                + " day in which they run. Air through leaks follows from the leakage of"
+                + " the building, measured or assumed."),
+        part(
+            "Moist air.",
+            "Dew point and water content follow from temperature and relative humidity"
+                + " by the formulas of ISO 13788. The excess over outdoors is the"
+                + " measure of moisture from indoors that weather does not disturb."),
+        part(
+            "Cold surfaces.",
+            "Each surface has a temperature factor, from its own reading where there is"
+                + " one. With it the surface temperature of every month follows from the"
+                + " climate, and with the moisture of the air the humidity at the"
+                + " surface."),
+        part(
+            "Heat recovery.",
+            "The share of heat that comes back is the warming of the supply air against"
+                + " the difference between inside and outside. A small difference tells"
+                + " little, and the report says so."),
+        part(
+            "Measures.",
+            "Each measure is studied by itself on this home: what air it adds, what water"
+                + " it keeps away, what it costs to buy, to run and to replace."
+                + " Comfort, health and the care of the building are listed and not"
+                + " turned into money."),
+        part(
+            "Three answers.",
+            "Every figure has a likely value, a lowest and a highest. A comparison meets"
+                + " what is asked only if the lowest value does, it is short only if the"
+                + " highest is, and in between it is not told. Printed values that are"
+                + " compared are rounded towards failing."));
   }
 
   private static Block part(String lead, String text) {

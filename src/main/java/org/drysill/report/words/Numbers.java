@@ -14,6 +14,7 @@ public final class Numbers {
   /** Joins what must stay on one line. */
   public static final String JOIN = "\u00a0";
 
+  private static final int LONG_UNIT = 14;
   private static final String MINUS = "\u2212";
   private final UnitSystem system;
   private final String currency;
@@ -131,9 +132,18 @@ public final class Numbers {
       case ENERGY_PRICE -> money(number) + "/kWh";
       default -> {
         String symbol = PrintedUnit.of(unit, system).symbol();
-        yield symbol.isEmpty() ? number : number + JOIN + symbol.replace(" ", JOIN);
+        yield symbol.isEmpty() ? number : number + (isLong(symbol) ? " " : JOIN) + joined(symbol);
       }
     };
+  }
+
+  /** A unit in words may stand on the next line, where a column is narrow. */
+  private static boolean isLong(String symbol) {
+    return symbol.length() > LONG_UNIT;
+  }
+
+  private static String joined(String symbol) {
+    return isLong(symbol) ? symbol : symbol.replace(" ", JOIN);
   }
 
   private String money(String number) {

@@ -106,8 +106,14 @@ public final class WorkingIndex {
     Optional<String> number = input.figure().flatMap(found::figure).map(this::mark);
     String value = input.symbol() + " = " + words.full(input.value(), input.unit());
     String where = number.orElse(Words.basis(input.basis()));
-    boolean named = explained.add(input.symbol() + " " + kind(input)) || number.isEmpty();
+    boolean named = explained.add(symbol(input) + " " + kind(input)) || number.isEmpty();
     return value + (named ? ", " + input.name() + ", " + where : " (" + where + ")");
+  }
+
+  /** The symbol without the room that it is of. */
+  private static String symbol(Working.Input input) {
+    int of = input.symbol().indexOf('(');
+    return of < 0 ? input.symbol() : input.symbol().substring(0, of);
   }
 
   /** The first words of a name, which say what kind of figure a symbol stands for. */
@@ -121,10 +127,18 @@ public final class WorkingIndex {
     return citation.text() + (citation.how() == How.SEEN ? "" : " (" + citation.how().word() + ")");
   }
 
-  /** What figures of one family share. */
-  private record Rule(String formula, List<Citation> sources) {
+  /** What figures of one family share: readings and printed figures their note, too. */
+  private record Rule(String formula, List<Citation> sources, Optional<String> note) {
     static Rule of(Working working) {
-      return new Rule(working.formula(), working.sources());
+      return new Rule(
+          working.formula(),
+          working.sources(),
+          working.inputs().isEmpty() ? working.note().map(Rule::withoutFigures) : Optional.empty());
+    }
+
+    /** A note that quotes its own figure is not one of a family. */
+    private static String withoutFigures(String note) {
+      return note.chars().anyMatch(Character::isDigit) ? "" : note;
     }
   }
 }
