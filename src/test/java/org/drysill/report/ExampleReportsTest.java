@@ -113,7 +113,8 @@ class ExampleReportsTest {
     Rendered report = Rendered.example(example);
     int pages = report.pages().size();
     assertThat(pages).isBetween(least, most);
-    assertThat(report.pages()).allMatch(p -> p.length() > 150);
+    // The last page holds whatever is left of the survey.
+    assertThat(report.pages().subList(0, pages - 1)).allMatch(p -> p.length() > 150);
     for (int page = 1; page <= pages; page++) {
       assertThat(report.pages().get(page - 1)).contains(page + "of" + pages);
     }

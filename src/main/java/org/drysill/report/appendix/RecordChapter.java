@@ -70,9 +70,13 @@ final class RecordChapter implements Chapter {
   }
 
   private static Listing listing(String text) {
+    List<String> read = text.lines().limit(LONGEST_LISTING).toList();
     List<Line> lines = new ArrayList<>();
-    for (String line : text.lines().limit(LONGEST_LISTING).toList()) {
-      lines.add(new Line(Integer.toString(lines.size() + 1), indented(line)));
+    for (int i = 0; i < read.size(); i++) {
+      // Empty lines say nothing; the numbers tell where they were.
+      if (!read.get(i).isBlank()) {
+        lines.add(new Line(Integer.toString(i + 1), indented(read.get(i))));
+      }
     }
     return new Listing(List.of(), lines);
   }
