@@ -24,7 +24,7 @@ final class SignaturesChapter implements Chapter {
             "signatures",
             "Signatures",
             "Signatures",
-            false,
+            true,
             List.of(
                 new Prose(
                     List.of(),
