@@ -1,14 +1,59 @@
 package org.drysill.options;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
 import org.drysill.reference.measures.OptionDefaults;
 
 /** What the study of options takes for granted. */
 final class OptionAssumptions {
   private OptionAssumptions() {}
 
-  static List<Assumption> of(OptionDefaults defaults) {
+  static List<Assumption> of(OptionDefaults defaults, Home home) {
+    return Stream.of(always(defaults).stream(), sizes(defaults, home), walls(defaults, home))
+        .flatMap(all -> all)
+        .toList();
+  }
+
+  /** The sides of windows, where one was not measured: prices and heat go by the area. */
+  private static Stream<Assumption> sizes(OptionDefaults defaults, Home home) {
+    long unmeasured =
+        home.rooms().stream()
+            .flatMap(r -> r.room().windows().stream())
+            .filter(w -> w.width().isEmpty() || w.height().isEmpty())
+            .count();
+    return unmeasured == 0
+        ? Stream.empty()
+        : Stream.of(
+            new Assumption(
+                "options.window_side",
+                "Sides of windows that were not measured",
+                defaults.windowSide().likely() + " m each",
+                "The cost of new panes goes by their area.",
+                "Measure the width and the height of each window.",
+                defaults.windowSide().source()));
+  }
+
+  /** The outside wall of a room with a cold place, where no area of it was given. */
+  private static Stream<Assumption> walls(OptionDefaults defaults, Home home) {
+    return home.rooms().stream()
+            .map(RoomFacts::room)
+            .filter(r -> !r.coldSpots().isEmpty())
+            .allMatch(r -> r.walls().stream().anyMatch(w -> w.area().isPresent()))
+        ? Stream.empty()
+        : Stream.of(
+            new Assumption(
+                "options.wall_area",
+                "Outside wall of rooms with a cold place",
+                "one side of a square room of its floor area, where no wall area is given",
+                "The cost of insulation goes by the area.",
+                "Measure the outside wall of the room.",
+                defaults.windowSide().source()));
+  }
+
+  private static List<Assumption> always(OptionDefaults defaults) {
     return List.of(
         new Assumption(
             "options.one_zone",

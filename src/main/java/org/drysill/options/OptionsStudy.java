@@ -68,7 +68,7 @@ public final class OptionsStudy {
         new FanCosts(assessment, basis).all(),
         ranking.rule(),
         cautions(entries, sifted),
-        OptionAssumptions.of(basis.defaults()),
+        OptionAssumptions.of(basis.defaults(), assessment.home()),
         sources(entries));
   }
 

@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drysill.reference.cautions.*;
+import org.drysill.reference.cautions.Caution;
+import org.drysill.reference.cautions.CautionFacts;
+import org.drysill.reference.cautions.CautionFile;
 import org.drysill.reference.climate.ClimateCatalogue;
 import org.drysill.reference.dwelling.DwellingDefaults;
 import org.drysill.reference.glazing.GlazingCatalogue;
@@ -31,7 +34,7 @@ import org.drysill.yaml.Vocabularies;
  * @param money how money is counted
  * @param tariffs prices of energy by currency
  */
-public record Library(
+public record ReferenceData(
     RuleCatalogue rules,
     ClimateCatalogue climates,
     GlazingCatalogue glazing,
@@ -47,13 +50,13 @@ public record Library(
     List<Caution> cautions,
     CautionFacts cautionFacts) {
   /** Copies the list. */
-  public Library {
+  public ReferenceData {
     tariffs = List.copyOf(tariffs);
   }
 
   /** The bundled data. */
-  public static Library bundled() {
-    return new Library(
+  public static ReferenceData bundled() {
+    return new ReferenceData(
         RuleCatalogue.bundled(),
         ClimateCatalogue.bundled(),
         GlazingCatalogue.bundled(),
@@ -71,8 +74,8 @@ public record Library(
   }
 
   /** The same with other rule sets, such as a user's own before the bundled ones. */
-  public Library withRules(RuleCatalogue other) {
-    return new Library(
+  public ReferenceData withRules(RuleCatalogue other) {
+    return new ReferenceData(
         other,
         climates,
         glazing,

@@ -7,6 +7,7 @@ import static org.drysill.OptionsFixtures.study;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.OptionsFixtures;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Verdict;
 import org.drysill.physics.Range;
@@ -219,5 +220,18 @@ class OptionsStudyTest {
       assertThat(measure.reasons()).as(measure.id()).hasSizeLessThanOrEqualTo(3);
       assertThat(measure.reasons()).allMatch(r -> r.endsWith("."));
     }
+  }
+
+  @Test
+  void sizes_that_nobody_measured_are_assumed_aloud() {
+    String text = OptionsFixtures.text("wreck");
+    String unmeasured = text.replaceAll(", width: [0-9]+ mm, height: [0-9]+ mm", "");
+    assertThat(unmeasured).isNotEqualTo(text);
+    assertThat(assumed(text)).doesNotContain("options.window_side");
+    assertThat(assumed(unmeasured)).contains("options.window_side");
+  }
+
+  private static List<String> assumed(String text) {
+    return OptionsFixtures.study(text).assumptions().stream().map(Assumption::id).toList();
   }
 }

@@ -3,21 +3,28 @@ package org.drysill.options.money;
 import org.drysill.assess.RoomFacts;
 import org.drysill.options.site.Candidate;
 import org.drysill.options.site.Site;
+import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.measures.PriceUnit;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 
-/** How many units of its price a measure needs. */
-final class Areas {
-  private Areas() {}
-
-  /** Area of a window [m²]; a metre by a metre for a side that was not measured. */
-  static double of(Window window) {
-    return window.width().map(q -> q.value()).orElse(1.0)
-        * window.height().map(q -> q.value()).orElse(1.0);
+/**
+ * How many units of its price a measure needs.
+ *
+ * @param side a side of a window that was not measured [m]
+ */
+record Areas(double side) {
+  static Areas of(OptionDefaults defaults) {
+    return new Areas(defaults.windowSide().likely());
   }
 
-  static double count(Candidate candidate, PriceUnit unit) {
+  /** Area of a window [m²]. */
+  double of(Window window) {
+    return window.width().map(q -> q.value()).orElse(side)
+        * window.height().map(q -> q.value()).orElse(side);
+  }
+
+  double count(Candidate candidate, PriceUnit unit) {
     return switch (unit) {
       case PAIR, HOME -> 1;
       case EACH, WINDOW -> candidate.sites().size();
@@ -26,9 +33,9 @@ final class Areas {
     };
   }
 
-  private static double area(Candidate candidate) {
+  private double area(Candidate candidate) {
     double windows =
-        candidate.sites().stream().flatMap(s -> s.window().stream()).mapToDouble(Areas::of).sum();
+        candidate.sites().stream().flatMap(s -> s.window().stream()).mapToDouble(this::of).sum();
     boolean walls = candidate.sites().stream().map(Site::spot).anyMatch(s -> s.isPresent());
     return walls
         ? candidate.rooms().stream().mapToDouble(Areas::outsideWall).sum()

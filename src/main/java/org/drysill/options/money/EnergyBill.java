@@ -23,10 +23,13 @@ record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, do
   private static final Citation HEAT =
       Citation.of("EN ISO 13789", "2017", "0.34 Wh/(m³·K); monthly as EN ISO 52016-1", How.MEMORY);
 
-  static EnergyBill of(Figures figures, EnergyUse use, MoneyFacts money) {
-    Figure lost = energy(figures, "heat_lost", "energy for heat that it takes", use.heatLost());
-    Figure saved = energy(figures, "heat_saved", "energy for heat that it saves", use.heatSaved());
-    Figure power = energy(figures, "electricity", "electricity that it uses", use.electricity());
+  static EnergyBill of(Figures figures, EnergyUse use, MoneyFacts money, HeatYear year) {
+    Figure lost =
+        energy(figures, "heat_lost", "energy for heat that it takes", use.heatLost(), year);
+    Figure saved =
+        energy(figures, "heat_saved", "energy for heat that it saves", use.heatSaved(), year);
+    Figure power =
+        energy(figures, "electricity", "electricity that it uses", use.electricity(), year);
     Range heat = Signed.product(use.heatLost().minus(use.heatSaved()), money.heat().value());
     Figure cost =
         figures.of(
@@ -45,14 +48,15 @@ record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, do
     return new EnergyBill(lost, saved, power, cost, heat.likely());
   }
 
-  private static Figure energy(Figures figures, String id, String name, Range value) {
+  private static Figure energy(
+      Figures figures, String id, String name, Range value, HeatYear year) {
     return figures.of(
         id,
         name,
         value,
         Unit.KWH_PER_YEAR,
         "Q = 0.34·q·Σ max(0, Tb − Te)·24·d / η; W = P·t",
-        List.of(),
+        year.inputs(),
         List.of(HEAT));
   }
 }

@@ -49,7 +49,10 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
             after ->
                 studied.candidate().sites().stream()
                     .flatMap(s -> s.window().stream())
-                    .map(w -> positive(before(w, after).minus(after)).times(Areas.of(w)))
+                    .map(
+                        w ->
+                            positive(before(w, after).minus(after))
+                                .times(Areas.of(basis.defaults()).of(w)))
                     .reduce(ZERO, Range::plus))
         .map(wattPerKelvin -> wattPerKelvin.times(year.perWattPerKelvin()))
         .orElse(ZERO);

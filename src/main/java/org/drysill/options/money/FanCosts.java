@@ -1,8 +1,11 @@
 package org.drysill.options.money;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
@@ -57,7 +60,9 @@ public final class FanCosts {
         power.times(fan.shareOfDay().value()).times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),
         Unit.KWH_PER_YEAR,
         "P·share of the day·8760 h",
-        List.of(Input.of("share", fan.shareOfDay())),
+        List.of(
+            Input.of("P", "power", power, Unit.WATT, Basis.DECLARED),
+            Input.of("share", fan.shareOfDay())),
         List.of());
   }
 
@@ -70,7 +75,10 @@ public final class FanCosts {
         flow.times(year.perFlow()),
         Unit.KWH_PER_YEAR,
         formula,
-        List.of(Input.of("supply", fan.supply()), Input.of("extract", fan.extract())),
+        Stream.concat(
+                Stream.of(Input.of("q in", fan.supply()), Input.of("q out", fan.extract())),
+                year.inputs().stream())
+            .toList(),
         List.of());
   }
 
@@ -79,6 +87,11 @@ public final class FanCosts {
     if (power.isEmpty() && lost.isEmpty()) {
       return Optional.empty();
     }
+    List<Input> inputs = new ArrayList<>();
+    power.ifPresent(p -> inputs.add(Input.of("electricity", p)));
+    lost.ifPresent(l -> inputs.add(Input.of("heat", l)));
+    inputs.add(Input.of("p_el", money.electricity()));
+    inputs.add(Input.of("p_heat", money.heat()));
     Range zero = Range.exactly(0);
     Range cost =
         power
@@ -93,7 +106,7 @@ public final class FanCosts {
             cost,
             Unit.MONEY_PER_YEAR,
             "electricity·p_el + heat·p_heat",
-            List.of(Input.of("p_el", money.electricity()), Input.of("p_heat", money.heat())),
+            inputs,
             List.of()));
   }
 

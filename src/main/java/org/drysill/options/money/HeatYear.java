@@ -1,7 +1,10 @@
 package org.drysill.options.money;
 
 import java.util.List;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.VentilationHeat;
 
@@ -25,6 +28,14 @@ record HeatYear(Home home, Range gains) {
   /** Energy bought for each m³/s of outdoor air, in a year [kWh/a per m³/s]. */
   Range perFlow() {
     return perWattPerKelvin().times(VentilationHeat.USUAL_CAPACITY_J_M3K);
+  }
+
+  /** What the heat of a year follows from, beside the months of the climate. */
+  List<Working.Input> inputs() {
+    Range balance = new Range(balance(gains.high()), balance(gains.likely()), balance(gains.low()));
+    return List.of(
+        Working.Input.of("Tb", "balance temperature", balance, Unit.CELSIUS, Basis.ASSUMED),
+        Working.Input.of("η", home.money().heatingEfficiency()));
   }
 
   /** Hours of the year in months that are heated [h]. */

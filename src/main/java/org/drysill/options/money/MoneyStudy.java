@@ -1,5 +1,6 @@
 package org.drysill.options.money;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Assessment;
@@ -20,6 +21,7 @@ import org.drysill.reference.measures.Measure;
 public final class MoneyStudy {
   private final MoneyFacts money;
   private final Prices prices;
+  private final HeatYear year;
   private final EnergyUses energy;
   private final Carbon carbon;
   private final PaybackWords words;
@@ -27,8 +29,8 @@ public final class MoneyStudy {
   /** For an assessment and what is published. */
   public MoneyStudy(Assessment assessment, OptionsBasis basis) {
     this.money = assessment.home().money();
-    this.prices = new Prices(assessment.home());
-    HeatYear year = new HeatYear(assessment.home(), basis.defaults().gains().range());
+    this.prices = new Prices(assessment.home(), Areas.of(basis.defaults()));
+    this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
     this.energy = new EnergyUses(assessment, basis, year, new Recovered(assessment, basis));
     this.carbon = new Carbon(assessment.home(), basis);
     this.words = new PaybackWords(basis.defaults(), money.currency());
@@ -39,24 +41,27 @@ public final class MoneyStudy {
     Measure measure = studied.candidate().measure();
     Figures figures = new Figures(studied.candidate().id());
     EnergyUse use = energy.of(studied);
-    EnergyBill bill = EnergyBill.of(figures, use, money);
+    EnergyBill bill = EnergyBill.of(figures, use, money, year);
     Optional<Price> price = prices.of(studied.candidate());
     Optional<Range> upkeep = prices.upkeep(measure);
     Range running = bill.cost().value().plus(upkeep.orElse(Range.exactly(0)));
     Optional<Range> first = price.map(p -> p.each().times(p.count()));
+    Optional<Figure> firstCost = first.map(f -> firstCost(figures, f, price.orElseThrow()));
+    Optional<Figure> upkeepCost = upkeep.map(u -> upkeep(figures, u, measure));
+    Figure runningCost = runningCost(figures, running, bill, upkeepCost);
     Optional<OverHorizon> horizon =
-        first.map(f -> new OverHorizon(money, measure.lifeYears(), f, running));
+        firstCost.map(f -> new OverHorizon(money, measure.lifeYears(), f, runningCost));
     return new Costed(
         studied,
         new MeasureMoney(
             price,
-            first.map(f -> firstCost(figures, f, price.orElseThrow())),
+            firstCost,
             bill.lost(),
             bill.saved(),
             bill.electricity(),
             Optional.of(bill.cost()),
-            upkeep.map(u -> upkeep(figures, u, measure)),
-            Optional.of(runningCost(figures, running, bill)),
+            upkeepCost,
+            Optional.of(runningCost),
             carbon.of(figures, use),
             horizon.map(h -> h.globalCost(figures)),
             horizon.map(h -> h.annualCost(figures)),
@@ -66,26 +71,32 @@ public final class MoneyStudy {
         bill.heatCost());
   }
 
-  private static Figure runningCost(Figures figures, Range running, EnergyBill bill) {
+  private static Figure runningCost(
+      Figures figures, Range running, EnergyBill bill, Optional<Figure> upkeep) {
+    List<Input> inputs = new ArrayList<>(List.of(Input.of("energy", bill.cost())));
+    upkeep.ifPresent(u -> inputs.add(Input.of("upkeep", u)));
     return figures.of(
         "running_cost",
         "running cost in a year",
         running,
         Unit.MONEY_PER_YEAR,
         "energy + upkeep",
-        List.of(Input.of("energy", bill.cost())),
+        inputs,
         List.of());
   }
 
   private static Figure firstCost(Figures figures, Range first, Price price) {
+    Basis basis = price.quoted() ? Basis.DECLARED : Basis.ASSUMED;
     return figures.of(
         "first_cost",
         "first cost, " + price.standing(),
         first,
         Unit.MONEY,
-        price.quoted() ? Basis.DECLARED : Basis.ASSUMED,
+        basis,
         "price × count",
-        List.of(),
+        List.of(
+            Input.of("price", "price for one", price.each(), Unit.MONEY, basis),
+            Input.of("count", price.unit(), Range.exactly(price.count()), Unit.COUNT, basis)),
         price.source().map(List::of).orElse(List.of()));
   }
 

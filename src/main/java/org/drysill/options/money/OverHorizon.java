@@ -2,6 +2,7 @@ package org.drysill.options.money;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
@@ -16,7 +17,7 @@ import org.drysill.reference.How;
  * First and yearly cost over the horizon: as one sum of today, and as equal yearly payments. The
  * ends pair the lowest price with the lowest running cost, and the highest with the highest.
  */
-record OverHorizon(MoneyFacts money, int lifeYears, Range first, Range running) {
+record OverHorizon(MoneyFacts money, int lifeYears, Figure first, Figure running) {
   private static final Citation GLOBAL_COST =
       Citation.of("EN 15459-1", "2017", "global cost and payback", How.MEMORY);
   private static final String FORMULA = "Cg = CI·(1 + Σ d(k·life)) + Ca·f(τ) − V·d(τ)";
@@ -50,15 +51,20 @@ record OverHorizon(MoneyFacts money, int lifeYears, Range first, Range running) 
   private double at(ToDoubleFunction<Range> end, Sum sum) {
     GlobalCost cost =
         new GlobalCost(
-            end.applyAsDouble(first),
+            end.applyAsDouble(first.value()),
             lifeYears,
             money.horizon().likely(),
             money.discountRate().likely());
-    return sum.of(cost, end.applyAsDouble(running));
+    return sum.of(cost, end.applyAsDouble(running.value()));
   }
 
   private List<Input> inputs() {
-    return List.of(Input.of("r", money.discountRate()), Input.of("τ", money.horizon()));
+    return List.of(
+        Input.of("CI", first),
+        Input.of("Ca", running),
+        Input.of("life", "usual life", Range.exactly(lifeYears), Unit.YEARS, Basis.ASSUMED),
+        Input.of("r", money.discountRate()),
+        Input.of("τ", money.horizon()));
   }
 
   /** One of the two sums. */

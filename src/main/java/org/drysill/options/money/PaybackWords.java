@@ -1,6 +1,7 @@
 package org.drysill.options.money;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
@@ -151,7 +152,7 @@ record PaybackWords(OptionDefaults defaults, String currency) {
   }
 
   private static String whole(double number) {
-    return Long.toString(Math.round(number));
+    return String.format(Locale.ROOT, "%,d", Math.round(number));
   }
 
   private static Payback told(Kind kind, String against, String words) {

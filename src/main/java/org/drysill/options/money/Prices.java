@@ -12,7 +12,7 @@ import org.drysill.survey.OptionWishes;
 import org.drysill.yaml.Quantity;
 
 /** The price of a measure: the survey's own before a default of the same currency. */
-record Prices(Home home) {
+record Prices(Home home, Areas areas) {
 
   Optional<Price> of(Candidate candidate) {
     Measure measure = candidate.measure();
@@ -48,7 +48,7 @@ record Prices(Home home) {
     return new Price(
         quoted,
         each,
-        Areas.count(candidate, published.unit()),
+        areas.count(candidate, published.unit()),
         published.unit().word(),
         home.money().currency(),
         quoted ? Optional.empty() : Optional.of(published.year()),

@@ -1,5 +1,6 @@
 package org.drysill.options.rank;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.physics.Range;
@@ -26,6 +27,6 @@ public record Purse(Optional<Range> money, String currency) {
 
   /** An amount in words, such as {@code 450 GBP}. */
   String words(double amount) {
-    return Math.round(amount) + " " + currency;
+    return String.format(Locale.ROOT, "%,d", Math.round(amount)) + " " + currency;
   }
 }

@@ -21,6 +21,7 @@ import org.drysill.yaml.Key;
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]
+ * @param windowSide side of a window that was not measured [m]
  */
 public record OptionDefaults(
     @Key(about = "Kelvin by which free heat warms a home") Sourced gains,
@@ -36,7 +37,8 @@ public record OptionDefaults(
     @Key(about = "Coarseness in which progress is compared") Sourced step,
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
     @Key(about = "Payback called never, in years") Sourced longestPayback,
-    @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad) {
+    @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad,
+    @Key(about = "Side of a window that was not measured, in m") Sourced windowSide) {
   /** The published values. */
   public static OptionDefaults read() {
     return DataFiles.read("defaults/options.yaml", OptionDefaults.class);

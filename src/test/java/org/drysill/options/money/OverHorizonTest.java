@@ -3,10 +3,12 @@ package org.drysill.options.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.drysill.assess.Figure;
 import org.drysill.assess.HomeFixtures;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
@@ -28,8 +30,20 @@ class OverHorizonTest {
         plain.horizon());
   }
 
+  private static OverHorizon horizon(MoneyFacts money, int life, Range first, Range running) {
+    return new OverHorizon(
+        money,
+        life,
+        figure("first", first, Unit.MONEY),
+        figure("run", running, Unit.MONEY_PER_YEAR));
+  }
+
+  private static Figure figure(String id, Range value, Unit unit) {
+    return FIGURES.of(id, id, value, unit, "own case", List.of(), List.of());
+  }
+
   private static OverHorizon fan(double rate, double first, double running) {
-    return new OverHorizon(money(rate), 12, Range.exactly(first), Range.exactly(running));
+    return horizon(money(rate), 12, Range.exactly(first), Range.exactly(running));
   }
 
   /**
@@ -62,8 +76,7 @@ class OverHorizonTest {
 
   @Test
   void ends_pair_low_with_low_and_high_with_high() {
-    OverHorizon range =
-        new OverHorizon(money(0.035), 12, new Range(300, 450, 900), new Range(20, 30, 50));
+    OverHorizon range = horizon(money(0.035), 12, new Range(300, 450, 900), new Range(20, 30, 50));
     assertThat(range.globalCost(FIGURES).value().low())
         .isEqualTo(fan(0.035, 300, 20).globalCost(FIGURES).likely());
     assertThat(range.globalCost(FIGURES).value().high())
@@ -87,12 +100,11 @@ class OverHorizonTest {
       @ForAll @DoubleRange(min = -300, max = 300) double yearly,
       @ForAll @DoubleRange(min = 1, max = 300) double more,
       @ForAll @IntRange(min = 1, max = 60) int life) {
-    OverHorizon cheap =
-        new OverHorizon(money(0.035), life, Range.exactly(first), Range.exactly(yearly));
+    OverHorizon cheap = horizon(money(0.035), life, Range.exactly(first), Range.exactly(yearly));
     OverHorizon toBuy =
-        new OverHorizon(money(0.035), life, Range.exactly(first + dearer), Range.exactly(yearly));
+        horizon(money(0.035), life, Range.exactly(first + dearer), Range.exactly(yearly));
     OverHorizon toRun =
-        new OverHorizon(money(0.035), life, Range.exactly(first), Range.exactly(yearly + more));
+        horizon(money(0.035), life, Range.exactly(first), Range.exactly(yearly + more));
     double cost = cheap.annualCost(FIGURES).likely();
     assertThat(toBuy.annualCost(FIGURES).likely()).isGreaterThan(cost);
     assertThat(toRun.annualCost(FIGURES).likely()).isGreaterThan(cost);

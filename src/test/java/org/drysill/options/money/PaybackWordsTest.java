@@ -71,7 +71,7 @@ class PaybackWordsTest {
     assertThat(payback.kind()).isEqualTo(Kind.NEVER);
     assertThat(payback.words())
         .isEqualTo(
-            "Against doing nothing it never pays for itself: 7500 GBP to save 2 GBP a year outlasts"
+            "Against doing nothing it never pays for itself: 7,500 GBP to save 2 GBP a year outlasts"
                 + " the building.");
   }
 

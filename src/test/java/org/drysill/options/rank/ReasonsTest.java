@@ -81,7 +81,7 @@ class ReasonsTest {
   @Test
   void beyond_the_budget_the_price_is_the_first_reason() {
     assertThat(REASONS.beyond(Entries.of(FAN, true, 50, 7500, 0, 0, 0)).get(0))
-        .isEqualTo("It costs 7500 GBP and the budget is 800 GBP.");
+        .isEqualTo("It costs 7,500 GBP and the budget is 800 GBP.");
   }
 
   @Test
