@@ -38,18 +38,20 @@ final class Facts {
 
   /** A fact that follows from others. */
   static Figure derived(
-      String id, String name, Range value, Unit unit, Basis basis, String formula, Figure... from) {
-    List<Working.Input> inputs = new ArrayList<>();
-    for (Figure figure : from) {
-      inputs.add(Working.Input.of("", figure));
-    }
+      String id,
+      String name,
+      Range value,
+      Unit unit,
+      Basis basis,
+      String formula,
+      List<Working.Input> from) {
     return new Figure(
         id,
         name,
         value,
         unit,
         basis,
-        () -> new Working(formula, inputs, List.of(), Optional.empty()));
+        () -> new Working(formula, from, List.of(), Optional.empty()));
   }
 
   /** A fact that is taken for granted; the assumption is noted. */

@@ -10,6 +10,7 @@ import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
 import org.drysill.physics.Range;
 import org.drysill.reference.dwelling.DwellingDefaults;
 import org.drysill.reference.prices.MoneyDefaults;
@@ -123,8 +124,8 @@ public final class HomeBuilder {
           total,
           Unit.CUBIC_METRE,
           basis,
-          "V = sum of A × h of the heated rooms",
-          heated.stream().map(RoomFacts::volume).toArray(Figure[]::new));
+          "V = Σ V(heated room)",
+          heated.stream().map(r -> Working.Input.of("V(" + r.name() + ")", r.volume())).toList());
     }
     double height = area > 0 ? total.likely() / area : defaults.roomHeight().value().value();
     Range usual = defaults.roomHeight().value().range();
@@ -137,7 +138,9 @@ public final class HomeBuilder {
         Unit.CUBIC_METRE,
         Basis.ASSUMED,
         "V = A × mean height of the surveyed rooms",
-        floorArea);
+        List.of(
+            Working.Input.of("A", floorArea),
+            Working.Input.of("h", "mean height", heights, Unit.METRE, Basis.ASSUMED)));
   }
 
   private int bedrooms() {

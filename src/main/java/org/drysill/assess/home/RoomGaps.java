@@ -7,6 +7,7 @@ import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
@@ -46,25 +47,30 @@ final class RoomGaps {
     String name = name(room);
     Figure area =
         room.floorArea()
-            .map(q -> Facts.stated(id + ".floor_area", "floor area", q, Unit.SQUARE_METRE))
+            .map(
+                q ->
+                    Facts.stated(
+                        id + ".floor_area", "floor area of the " + name, q, Unit.SQUARE_METRE))
             .orElseGet(() -> sharedArea(room, id, name));
     Figure height =
         room.height()
-            .map(q -> Facts.stated(id + ".height", "height", q, Unit.METRE))
+            .map(q -> Facts.stated(id + ".height", "height of the " + name, q, Unit.METRE))
             .orElseGet(() -> usualHeight(id, name));
     Figure volume =
         Facts.derived(
             id + ".volume",
-            "air volume",
+            "air volume of the " + name,
             area.value().times(height.value()),
             Unit.CUBIC_METRE,
             weaker(area, height),
             "V = A × h",
-            area,
-            height);
+            List.of(Working.Input.of("A", area), Working.Input.of("h", height)));
     Figure temperature =
         room.setpoint()
-            .map(q -> Facts.stated(id + ".setpoint", "usual temperature", q, Unit.CELSIUS))
+            .map(
+                q ->
+                    Facts.stated(
+                        id + ".setpoint", "usual temperature of the " + name, q, Unit.CELSIUS))
             .orElse(setpoint);
     return new RoomFacts(room, name, area, height, volume, temperature);
   }
@@ -90,7 +96,7 @@ final class RoomGaps {
     String words = String.format(Locale.ROOT, "%.1f m²", share);
     return facts.assumed(
         id + ".floor_area",
-        "floor area",
+        "floor area of the " + name,
         new Range(share * 0.7, share, share * 1.3),
         Unit.SQUARE_METRE,
         Facts.assumption(
@@ -118,7 +124,7 @@ final class RoomGaps {
       double high = known.stream().mapToDouble(Quantity::high).max().orElseThrow();
       return facts.assumed(
           id + ".height",
-          "height",
+          "height of the " + name,
           new Range(low, mean, high),
           Unit.METRE,
           Facts.assumption(
@@ -132,7 +138,7 @@ final class RoomGaps {
     Range usual = defaults.roomHeight().value().range();
     return facts.assumed(
         id + ".height",
-        "height",
+        "height of the " + name,
         usual,
         Unit.METRE,
         Facts.assumption(

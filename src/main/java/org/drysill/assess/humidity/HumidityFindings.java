@@ -103,7 +103,7 @@ final class HumidityFindings {
             + criterion.period()
             + ", written for "
             + criterion.writtenFor()
-            + " and shown for comparison; a reading of one moment cannot judge a mean.",
+            + "; one reading cannot judge it.",
         Optional.of(LOGGER),
         List.of(criterion.source()));
   }

@@ -119,11 +119,11 @@ final class ExtractComparison {
     if (Asked.doubtful(asking.confidence())) {
       return Asked.lookUp(asking.rows().get(0).source());
     }
-    String setting = way.mode() == ExtractMode.CONTINUOUS ? " at its highest setting" : "";
+    String setting =
+        way.mode() == ExtractMode.CONTINUOUS ? " at its highest setting, the boost," : "";
     return "Measure the flow at "
         + way.names()
         + setting
-        + " with a flow hood, doors and windows shut, and give it as "
-        + (way.mode() == ExtractMode.CONTINUOUS ? "boost_flow." : "measured_flow.");
+        + " with a flow hood, doors and windows shut.";
   }
 }

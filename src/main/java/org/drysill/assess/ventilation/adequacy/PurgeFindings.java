@@ -153,7 +153,12 @@ public final class PurgeFindings {
         openings.stream()
             .filter(o -> o.row().filter(row -> row.share().isEmpty()).isPresent())
             .count();
-    String stay = narrow == 0 ? "" : " " + narrow + " opening(s) do not open wide enough to count.";
+    String stay =
+        switch ((int) narrow) {
+          case 0 -> "";
+          case 1 -> " One of its windows does not open wide enough to count.";
+          default -> " " + narrow + " of its windows do not open wide enough to count.";
+        };
     return text.opening(provided.value().low())
         + " of opening counts, "
         + text.openingRequired(required.value().high())

@@ -53,7 +53,7 @@ final class VentilatorFinding {
         other.area().value() * rooms,
         other.source(),
         Optional.empty(),
-        "The same document prints this figure too.");
+        "This is the other figure that the document prints.");
   }
 
   private Finding finding(
@@ -101,8 +101,7 @@ final class VentilatorFinding {
         ? Asked.lookUp(source)
         : "Look at every window of the "
             + where
-            + " and note the equivalent area of its background ventilator, 0 mm2 where there is"
-            + " none.";
+            + " and note the equivalent area of its background ventilator, or that there is none.";
   }
 
   /** The same finding with the cases in which its rule does not hold. */

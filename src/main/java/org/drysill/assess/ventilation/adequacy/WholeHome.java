@@ -104,8 +104,7 @@ public final class WholeHome {
               + "."
               + standing(rules);
       case UNKNOWN ->
-          "Between "
-              + has
+          has
               + " come by "
               + what
               + "; "
@@ -129,10 +128,7 @@ public final class WholeHome {
     }
     Stream<Part> leaks =
         Stream.of(
-            new Part(
-                width(air.leaks()),
-                "Have the air leakage measured by a pressure test, and give it as n50 with basis:"
-                    + " measured."),
+            new Part(width(air.leaks()), "Have the air leakage measured by a pressure test."),
             new Part(
                 width(air.ventilators()),
                 "Look at every background ventilator, note its equivalent area, and whether it is"

@@ -153,8 +153,8 @@ final class Leaks {
                 "background ventilators at " + unseen + " of " + windows().size() + " windows",
                 "none, and up to " + defaults.ventilators().notLookedAt().written() + " at each",
                 "The survey does not say whether there are any.",
-                "Look at the head of each window frame and give background_ventilator, 0 mm2 where"
-                    + " there is none.",
+                "Look at the head of each window frame and note the equivalent area of its ventilator,"
+                    + " or that there is none.",
                 defaults.ventilators().source()));
   }
 }

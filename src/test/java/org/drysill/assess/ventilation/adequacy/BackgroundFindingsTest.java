@@ -124,7 +124,7 @@ class BackgroundFindingsTest {
     assertThat(finding(result, "room.living.background").verdict()).isEqualTo(Verdict.MEETS);
     Finding also = finding(result, "room.living.background.also_printed");
     assertThat(also.verdict()).isEqualTo(Verdict.SHORT);
-    assertThat(also.because()).contains("prints this figure too");
+    assertThat(also.because()).contains("the other figure that the document prints");
     Finding total = finding(result, "ventilation.background.total.also_printed");
     assertThat(total.required().orElseThrow().likely()).isCloseTo(10e-3, within(1e-12));
     assertThat(total.verdict()).isEqualTo(Verdict.SHORT);

@@ -150,9 +150,7 @@ class ExtractFindingsTest {
     Finding finding = extract("bathroom", "{id: f, name: Fan, kind: intermittent extract}");
     assertThat(finding.verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(finding.settledBy().orElseThrow())
-        .isEqualTo(
-            "Measure the flow at Fan with a flow hood, doors and windows shut, and give it as"
-                + " measured_flow.");
+        .isEqualTo("Measure the flow at Fan with a flow hood, doors and windows shut.");
   }
 
   /** The usual setting falls short; the highest one, which is what is asked, may not. */

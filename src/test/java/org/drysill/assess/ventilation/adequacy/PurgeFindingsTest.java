@@ -92,8 +92,8 @@ class PurgeFindingsTest {
         finding(opening("w", "kind: side-hung, width: 2 m, height: 2 m, angle: 10 deg"));
     assertThat(finding.because())
         .isEqualTo(
-            "0.00 m² of opening counts, 1.00 m² asked. 1 opening(s) do not open wide enough to"
-                + " count.");
+            "0.00 m² of opening counts, 1.00 m² asked. One of its windows does not open wide"
+                + " enough to count.");
   }
 
   @ParameterizedTest
