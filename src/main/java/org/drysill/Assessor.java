@@ -24,33 +24,27 @@ import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
-import org.drysill.reference.Library;
+import org.drysill.reference.ReferenceData;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /** Every chapter of the assessment, one after the other. */
 final class Assessor {
-  private final Library library;
+  private final ReferenceData data;
 
-  Assessor(Library library) {
-    this.library = library;
+  Assessor(ReferenceData data) {
+    this.data = data;
   }
 
   Assessment assess(Home home, Optional<Home> before) {
-    VentilationResult air =
-        VentilationAssessor.assess(home, library.rules(), library.ventilation());
-    HumidityResult humidity = HumidityAssessor.assess(home, library.readings());
+    VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
+    HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
     MoistureResult moisture =
         MoistureAssessor.assess(
-            home,
-            library.moisture(),
-            air.provided().wholeHome(),
-            humidity,
-            library.readings().balance());
+            home, data.moisture(), air.provided().wholeHome(), humidity, data.readings().balance());
     IndoorVapours vapour = IndoorVapours.of(humidity);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
     HeatRecoveryResult recovery =
-        HeatRecoveryAssessor.assess(
-            home, flows(air), library.recovery(), library.readings().accuracy());
+        HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy());
     return new Assessment(
         home,
         air,
@@ -62,8 +56,8 @@ final class Assessor {
         before.map(
             then ->
                 ChangeAssessor.assess(
-                    facts(then), new VisitFacts(home, humidity, cold), library.readings())),
-        new CautionAssessor(library.cautions(), library.cautionFacts()).assess(home),
+                    facts(then), new VisitFacts(home, humidity, cold), data.readings())),
+        new CautionAssessor(data.cautions(), data.cautionFacts()).assess(home),
         assumptions(
             List.of(
                 home.assumptions(),
@@ -75,7 +69,7 @@ final class Assessor {
   }
 
   private VisitFacts facts(Home home) {
-    HumidityResult humidity = HumidityAssessor.assess(home, library.readings());
+    HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
     return new VisitFacts(
         home,
         humidity,

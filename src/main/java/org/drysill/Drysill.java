@@ -18,7 +18,7 @@ import org.drysill.assess.surfaces.RiskAgain;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
-import org.drysill.reference.Library;
+import org.drysill.reference.ReferenceData;
 import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
@@ -57,7 +57,7 @@ public final class Drysill {
   /** The JSON Schema of surveys. */
   public static String schema() {
     return JsonSchema.of(
-        Survey.class, Library.bundled().vocabularies(), "Survey of a damp home, format 1");
+        Survey.class, ReferenceData.bundled().vocabularies(), "Survey of a damp home, format 1");
   }
 
   /**
@@ -84,12 +84,11 @@ public final class Drysill {
 
   /** Reads a survey, the earlier one, and what each brings of its own. */
   private static Input read(Path file) {
-    Library library = Library.bundled();
-    SurveyResult read = SurveyReader.read(file, library.vocabularies());
+    ReferenceData data = ReferenceData.bundled();
+    SurveyResult read = SurveyReader.read(file, data.vocabularies());
     List<Problem> problems = new ArrayList<>(read.problems());
-    Optional<Visit> visit = read.file().map(f -> Visit.of(f, library));
-    Optional<Visit> before =
-        read.file().flatMap(SurveyFile::previous).map(f -> Visit.of(f, library));
+    Optional<Visit> visit = read.file().map(f -> Visit.of(f, data));
+    Optional<Visit> before = read.file().flatMap(SurveyFile::previous).map(f -> Visit.of(f, data));
     Stream.of(visit, before)
         .flatMap(Optional::stream)
         .forEach(v -> problems.addAll(v.own().problems()));
@@ -101,51 +100,50 @@ public final class Drysill {
   private record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {}
 
   private record Visit(SurveyFile file, OwnFiles own) {
-    static Visit of(SurveyFile file, Library library) {
-      return new Visit(file, OwnFiles.read(file, library));
+    static Visit of(SurveyFile file, ReferenceData data) {
+      return new Visit(file, OwnFiles.read(file, data));
     }
   }
 
   private static Report compose(Visit visit, Optional<Visit> before, Consumer<String> stages) {
-    Library library = visit.own().library();
+    ReferenceData data = visit.own().data();
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
-    OptionsResult options = OptionsStudy.study(assessment, basis(library, assessment.home()));
+    OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
     return new ReportWriter(stages)
         .write(
             visit.file(), assessment, options, Provenance.of(visit.file(), version(), version()));
   }
 
   private static Assessment assess(Visit visit, Optional<Visit> before) {
-    return new Assessor(visit.own().library()).assess(home(visit), before.map(Drysill::home));
+    return new Assessor(visit.own().data()).assess(home(visit), before.map(Drysill::home));
   }
 
-  private static OptionsBasis basis(Library library, Home home) {
+  private static OptionsBasis basis(ReferenceData data, Home home) {
     RiskAgain risk = new RiskAgain(home, SurfaceTables.bundled());
     return new OptionsBasis(
-        library.measures(),
+        data.measures(),
         OptionDefaults.read(),
-        library.money(),
-        library.tariffs(),
-        library.glazing(),
-        new CautionAssessor(library.cautions(), library.cautionFacts()),
+        data.money(),
+        data.tariffs(),
+        data.glazing(),
+        new CautionAssessor(data.cautions(), data.cautionFacts()),
         (changed, vapour) -> risk.of(changed.rooms(), vapour));
   }
 
   private static Home home(Visit visit) {
     Survey survey = visit.file().survey();
-    Library library = visit.own().library();
+    ReferenceData data = visit.own().data();
     OutdoorClimates.Resolved climate =
-        OutdoorClimates.resolve(
-            survey, library.climates(), Optional.empty(), visit.own().weather());
+        OutdoorClimates.resolve(survey, data.climates(), Optional.empty(), visit.own().weather());
     return HomeBuilder.build(
         survey,
         climate.climate(),
         climate.assumptions(),
-        library.dwelling(),
-        library.money(),
-        library.tariffs());
+        data.dwelling(),
+        data.money(),
+        data.tariffs());
   }
 
   /**

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.MonthlyWeather;
-import org.drysill.reference.Library;
+import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.EpwFile;
 import org.drysill.reference.climate.WeatherReading;
 import org.drysill.reference.rules.RuleSet;
@@ -19,17 +19,17 @@ import org.drysill.yaml.Reading;
 /**
  * What a user brings of his own in the place of bundled data: a rule set, the weather.
  *
- * @param library the bundled data with the own rule set before it, where there is one
+ * @param data the bundled data with the own rule set before it, where there is one
  * @param weather months of the own weather file, where there is one
  * @param problems what is wrong with these files
  */
-record OwnFiles(Library library, Optional<MonthlyWeather> weather, List<Problem> problems) {
+record OwnFiles(ReferenceData data, Optional<MonthlyWeather> weather, List<Problem> problems) {
   OwnFiles {
     problems = List.copyOf(problems);
   }
 
   /** Reads the files that a survey names; their bytes are in hand already. */
-  static OwnFiles read(SurveyFile file, Library bundled) {
+  static OwnFiles read(SurveyFile file, ReferenceData bundled) {
     List<Problem> problems = new ArrayList<>();
     Optional<RuleSet> rules =
         file.survey().dwelling().jurisdiction().file().flatMap(p -> rules(file, p, problems));
@@ -39,9 +39,9 @@ record OwnFiles(Library library, Optional<MonthlyWeather> weather, List<Problem>
             .climate()
             .flatMap(ClimateChoice::file)
             .flatMap(p -> weather(file, p, problems));
-    Library library =
+    ReferenceData data =
         rules.map(own -> bundled.withRules(bundled.rules().with(own))).orElse(bundled);
-    return new OwnFiles(library, weather, problems);
+    return new OwnFiles(data, weather, problems);
   }
 
   boolean isUsable() {

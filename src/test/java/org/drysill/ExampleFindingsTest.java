@@ -12,7 +12,7 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.OutdoorClimates;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.home.HomeBuilder;
-import org.drysill.reference.Library;
+import org.drysill.reference.ReferenceData;
 import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyReader;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,19 +59,19 @@ class ExampleFindingsTest {
   }
 
   private static Assessment assess(Path file) {
-    Library library = Library.bundled();
-    Survey survey = SurveyReader.read(file, library.vocabularies()).file().orElseThrow().survey();
+    ReferenceData data = ReferenceData.bundled();
+    Survey survey = SurveyReader.read(file, data.vocabularies()).file().orElseThrow().survey();
     OutdoorClimates.Resolved climate =
-        OutdoorClimates.resolve(survey, library.climates(), Optional.empty(), Optional.empty());
-    return new Assessor(library)
+        OutdoorClimates.resolve(survey, data.climates(), Optional.empty(), Optional.empty());
+    return new Assessor(data)
         .assess(
             HomeBuilder.build(
                 survey,
                 climate.climate(),
                 climate.assumptions(),
-                library.dwelling(),
-                library.money(),
-                library.tariffs()),
+                data.dwelling(),
+                data.money(),
+                data.tariffs()),
             Optional.empty());
   }
 }

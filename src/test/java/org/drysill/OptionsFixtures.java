@@ -18,7 +18,7 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
 import org.drysill.options.RankedMeasure;
-import org.drysill.reference.Library;
+import org.drysill.reference.ReferenceData;
 import org.drysill.reference.measures.Measure;
 import org.drysill.reference.measures.MeasureCatalogue;
 import org.drysill.reference.measures.OptionDefaults;
@@ -30,7 +30,7 @@ import org.drysill.yaml.RecordReader;
 
 /** Whole studies of options from surveys as text, with the bundled data. */
 public final class OptionsFixtures {
-  private static final Library LIBRARY = Library.bundled();
+  private static final ReferenceData DATA = ReferenceData.bundled();
 
   private OptionsFixtures() {}
 
@@ -48,22 +48,22 @@ public final class OptionsFixtures {
   public static Assessment assess(String text) {
     Survey survey = survey(text);
     OutdoorClimates.Resolved climate =
-        OutdoorClimates.resolve(survey, LIBRARY.climates(), Optional.empty(), Optional.empty());
-    return new Assessor(LIBRARY)
+        OutdoorClimates.resolve(survey, DATA.climates(), Optional.empty(), Optional.empty());
+    return new Assessor(DATA)
         .assess(
             HomeBuilder.build(
                 survey,
                 climate.climate(),
                 climate.assumptions(),
-                LIBRARY.dwelling(),
-                LIBRARY.money(),
-                LIBRARY.tariffs()),
+                DATA.dwelling(),
+                DATA.money(),
+                DATA.tariffs()),
             Optional.empty());
   }
 
   private static Survey survey(String text) {
     Reading<Survey> reading =
-        RecordReader.read(Survey.class, text, "survey.yaml", LIBRARY.vocabularies());
+        RecordReader.read(Survey.class, text, "survey.yaml", DATA.vocabularies());
     return reading
         .value()
         .orElseThrow(
@@ -83,12 +83,12 @@ public final class OptionsFixtures {
   public static OptionsBasis basis(UnaryOperator<List<Measure>> change) {
     SurfaceTables tables = SurfaceTables.bundled();
     return new OptionsBasis(
-        new MeasureCatalogue(change.apply(LIBRARY.measures().measures())),
+        new MeasureCatalogue(change.apply(DATA.measures().measures())),
         OptionDefaults.read(),
-        LIBRARY.money(),
-        LIBRARY.tariffs(),
-        LIBRARY.glazing(),
-        new CautionAssessor(LIBRARY.cautions(), LIBRARY.cautionFacts()),
+        DATA.money(),
+        DATA.tariffs(),
+        DATA.glazing(),
+        new CautionAssessor(DATA.cautions(), DATA.cautionFacts()),
         (home, vapour) ->
             SurfaceAssessor.assess(home, vapour, tables).places().stream()
                 .map(PlaceRisk::of)
@@ -102,7 +102,7 @@ public final class OptionsFixtures {
 
   /** A bundled measure. */
   public static Measure measure(String id) {
-    return LIBRARY.measures().measure(id).orElseThrow();
+    return DATA.measures().measure(id).orElseThrow();
   }
 
   /** A measure of a study, ranked or beyond the budget. */

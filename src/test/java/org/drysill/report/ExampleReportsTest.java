@@ -107,6 +107,27 @@ class ExampleReportsTest {
     return found;
   }
 
+  /** Whoever redoes a figure must know which number stands for which letter. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void every_number_put_into_a_formula_has_its_symbol(String example) {
+    Map<?, ?> results = (Map<?, ?>) Rendered.example(example).results();
+    List<Map<?, ?>> inputs = new ArrayList<>();
+    for (Object working : (List<?>) results.get("working")) {
+      if (((Map<?, ?>) working).get("inputs") instanceof List<?> all) {
+        all.forEach(input -> inputs.add((Map<?, ?>) input));
+      }
+    }
+    assertThat(inputs).hasSizeGreaterThan(200).noneMatch(i -> "".equals(i.get("symbol")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void the_first_page_speaks_to_people_and_not_to_whoever_writes_the_file(String example) {
+    assertThat(String.join(" ", Rendered.example(example).first()))
+        .doesNotContain("measured_flow", "boost_flow", "basis: measured", "mm2");
+  }
+
   @ParameterizedTest
   @CsvSource({"1930s-terrace, 30, 48", "owners-bungalow, 25, 44", "top-floor-flat, 25, 44"})
   void no_report_is_thin_or_swollen_and_no_page_is_empty(String example, int least, int most) {

@@ -21,6 +21,7 @@ import org.drysill.report.block.Subhead;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.table.FindingTable;
+import org.drysill.report.table.Labels;
 import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
 
@@ -139,11 +140,11 @@ final class AirChapter implements Chapter {
   /** What the findings say beyond their figures, each once, with those of whom it is said. */
   private static Optional<Block> remarks(List<Finding> findings) {
     Map<String, List<String>> remarks = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      if (!finding.remark().isEmpty()) {
-        remarks
-            .computeIfAbsent(finding.remark(), r -> new ArrayList<>())
-            .add(Words.within(finding.subject()));
+    List<String> labels = Labels.of(findings.stream().map(Finding::subject).toList());
+    for (int i = 0; i < labels.size(); i++) {
+      String remark = findings.get(i).remark();
+      if (!remark.isEmpty()) {
+        remarks.computeIfAbsent(remark, r -> new ArrayList<>()).add(Words.within(labels.get(i)));
       }
     }
     return remarks.isEmpty()

@@ -52,7 +52,7 @@ final class AirChart {
 
   private static RangeBars.Row row(Desk desk, Finding finding, Figure provided) {
     return new RangeBars.Row(
-        Words.capital(Words.shortened(finding.subject(), 26)),
+        Words.capital(Words.shortened(finding.subject(), 44)),
         desk.numbers().onAxis(provided.value(), Unit.AIRFLOW),
         desk.numbers().spread(provided.value(), Unit.AIRFLOW, Rounding.DOWN),
         finding.required().map(f -> desk.numbers().onAxis(f.likely(), Unit.AIRFLOW)),

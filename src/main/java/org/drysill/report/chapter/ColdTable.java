@@ -61,7 +61,7 @@ final class ColdTable {
             .with(marks(desk, place)),
         now(place, n -> Cells.text(numbers.plain(n.surface()))),
         now(place, n -> Cells.value(numbers, n.margin())),
-        now(place, n -> Cells.text(numbers.plain(n.surfaceHumidity()))),
+        now(place, n -> Cells.text(humidity(numbers, n))),
         now(place, n -> Cells.text(n.wetBelow().map(numbers::plain).orElse("never"))),
         Cells.value(numbers, place.factor().figure()),
         Cells.text(
@@ -72,6 +72,12 @@ final class ColdTable {
                 .orElse(Cells.NOTHING)),
         Cells.text(months.isEmpty() ? "none" : Words.shortMonths(months)),
         Cells.verdict(place.requirement().verdict()));
+  }
+
+  /** Air holds no more than 100 %; what is beyond it is water on the surface. */
+  private static String humidity(Numbers numbers, SurfaceNow now) {
+    double ratio = now.surfaceHumidity().likely();
+    return ratio >= 1 ? "wet" : numbers.plain(ratio, now.surfaceHumidity().unit(), Rounding.UP);
   }
 
   private static Cell now(ColdPlace place, Function<SurfaceNow, Cell> cell) {

@@ -60,7 +60,7 @@ final class CostChart {
     return Optional.of(
         new CostEffect.Point(
             Integer.toString(measure.rank()),
-            Words.shortened(measure.title(), 46),
+            Words.shortened(measure.title(), 64),
             cost.get(),
             effect.get(),
             measure.rank() <= CHOSEN));

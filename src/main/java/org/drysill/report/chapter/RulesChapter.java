@@ -79,7 +79,7 @@ final class RulesChapter implements Chapter {
       return Optional.empty();
     }
     String title = heading(desk, rules);
-    String band = "provided " + numbers.spread(provided.value(), Unit.AIRFLOW);
+    String band = "provided " + numbers.spread(provided.value(), Unit.AIRFLOW, Rounding.DOWN);
     return Optional.of(
         new RuleBars(
             new ChartText(

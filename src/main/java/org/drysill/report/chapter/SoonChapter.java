@@ -75,7 +75,7 @@ final class SoonChapter implements Chapter {
                         + measure
                             .money()
                             .runningCost()
-                            .map(r -> " and then " + desk.numbers().likely(r) + " to run")
+                            .map(r -> " and then " + Words.running(desk.numbers(), r))
                             .orElse("")
                         + "."));
     return new Step(

@@ -45,6 +45,6 @@ public record RuleBars(ChartText text, Axis axis, List<Row> rows, Optional<Band>
 
   @Override
   public double heightMm() {
-    return 12 + 5 * rows.size();
+    return 12 + 4.5 * rows.size();
   }
 }

@@ -7,13 +7,13 @@ import java.util.List;
  *
  * <p>"Kitchen extract" and "Bathroom extract" become "Kitchen" and "Bathroom".
  */
-final class Labels {
+public final class Labels {
   private static final String SEPARATOR = " ";
 
   private Labels() {}
 
   /** The names without the words that all of them end with; unchanged where that leaves nothing. */
-  static List<String> of(List<String> names) {
+  public static List<String> of(List<String> names) {
     if (names.size() < 2) {
       return names;
     }

@@ -72,7 +72,7 @@ public final class ToDo {
                             + measure
                                 .money()
                                 .runningCost()
-                                .map(r -> ", " + desk.numbers().likely(r))
+                                .map(r -> ", " + Words.running(desk.numbers(), r))
                                 .orElse("")
                             + ".")));
     return notes;

@@ -19,6 +19,8 @@ enum Decimals {
   /** None from 10 on, one from 1 on, else two. */
   AIR_CHANGE;
 
+  private static final int MOST = 6;
+
   /** The number of decimals for numbers of the size of {@code value}. */
   int of(double value) {
     double size = Math.abs(value);
@@ -32,6 +34,16 @@ enum Decimals {
       case FINE -> size >= 100 ? 0 : size >= 1 ? 1 : 2;
       case AIR_CHANGE -> size >= 10 ? 0 : size >= 1 ? 1 : 2;
     };
+  }
+
+  /** Decimals that give three digits that count, and no fewer than the usual ones. */
+  static int worked(double value, int usual) {
+    double size = Math.abs(value);
+    if (size == 0 || !Double.isFinite(size)) {
+      return usual;
+    }
+    int leading = (int) Math.floor(Math.log10(size));
+    return Math.max(usual, Math.min(MOST, 2 - leading));
   }
 
   private static int asNeeded(double size) {

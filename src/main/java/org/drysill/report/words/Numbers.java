@@ -89,6 +89,10 @@ public final class Numbers {
     if (low.equals(high)) {
       return "";
     }
+    return between(low, high);
+  }
+
+  private static String between(String low, String high) {
     boolean negative = low.startsWith(MINUS) || high.startsWith(MINUS);
     return low + (negative ? JOIN + "to" + JOIN : "–") + high;
   }
@@ -101,6 +105,34 @@ public final class Numbers {
   /** The same with the likely value rounded to a side. */
   public String full(Range kept, Unit unit, Rounding rounding) {
     return withUnit(spread(kept, unit, rounding), unit);
+  }
+
+  /**
+   * The value with its bounds and its unit, with the digits that someone needs who redoes a
+   * calculation: three that count, where the usual print has fewer.
+   */
+  public String worked(Range kept, Unit unit) {
+    PrintedUnit printed = PrintedUnit.of(unit, system);
+    double likely = printed.convert(kept.likely());
+    double size = likely == 0 ? printed.convert(kept.high()) : likely;
+    int usual = printed.decimals().of(likely);
+    int decimals = Decimals.worked(size, usual);
+    String number = worked(likely, decimals, usual);
+    String low = worked(printed.convert(kept.low()), decimals, usual);
+    String high = worked(printed.convert(kept.high()), decimals, usual);
+    return withUnit(
+        low.equals(high) ? number : number + JOIN + "(" + between(low, high) + ")", unit);
+  }
+
+  /** Without the zeros at its end that the usual print would not have. */
+  private static String worked(double value, int decimals, int usual) {
+    String text = text(value, decimals, Rounding.NEAREST);
+    int end = text.length();
+    int least = text.indexOf('.') < 0 ? end : text.indexOf('.') + 1 + usual;
+    while (end > least && text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
   }
 
   /** The value with its bounds and its unit. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
 import org.drysill.assess.Verdict;
 import org.drysill.yaml.Moment;
 
@@ -122,14 +123,21 @@ public final class Words {
 
   /**
    * A name as it stands within a sentence: "Back bedroom" becomes "back bedroom"; "WC" and names of
-   * one letter stay as they are.
+   * one letter stay as they are, and so does "Anna's room", since it may be a person's.
    */
   public static String within(String name) {
     boolean plain =
         name.length() > 1
             && Character.isUpperCase(name.charAt(0))
-            && Character.isLowerCase(name.charAt(1));
+            && Character.isLowerCase(name.charAt(1))
+            && !name.split(" ", 2)[0].matches(".*['’]s?");
     return plain ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+  }
+
+  /** What something costs to run, or saves where that is less than nothing. */
+  public static String running(Numbers numbers, Figure cost) {
+    String amount = numbers.one(Math.abs(cost.likely()), cost.unit());
+    return cost.likely() < 0 ? "saves " + amount : amount + " to run";
   }
 
   /** The word beside the mark. */

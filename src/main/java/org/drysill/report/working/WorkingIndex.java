@@ -95,7 +95,7 @@ public final class WorkingIndex {
     return new WorkingEntry(
         member.number(),
         Words.capital(figure.name()),
-        words.full(figure),
+        words.worked(figure.value(), figure.unit()),
         figure.basis() == Basis.CALCULATED ? "" : Words.basis(figure.basis()),
         String.join("; ", inputs),
         commonNote ? "" : working.note().map(Words::sentence).orElse(""));
@@ -104,7 +104,7 @@ public final class WorkingIndex {
   /** An input; its name where it has no working that names it, or its symbol was not told yet. */
   private String input(Working.Input input, Numbers words, Set<String> explained) {
     Optional<String> number = input.figure().flatMap(found::figure).map(this::mark);
-    String value = input.symbol() + " = " + words.full(input.value(), input.unit());
+    String value = input.symbol() + " = " + words.worked(input.value(), input.unit());
     String where = number.orElse(Words.basis(input.basis()));
     boolean named = explained.add(symbol(input) + " " + kind(input)) || number.isEmpty();
     return value + (named ? ", " + input.name() + ", " + where : " (" + where + ")");
