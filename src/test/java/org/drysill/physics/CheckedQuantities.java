@@ -53,6 +53,7 @@ final class CheckedQuantities {
     recovery(all);
     sleeve(all);
     heat(all);
+    CheckedWaterAndMould.into(all, UK_LIKE_12);
     return all;
   }
 

@@ -1,0 +1,2 @@
+/** Water within built-up elements, month by month. */
+package org.drysill.physics.layers;

@@ -1,0 +1,2 @@
+/** Hours made from months. */
+package org.drysill.physics.weather;
