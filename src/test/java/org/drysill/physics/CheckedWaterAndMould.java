@@ -40,15 +40,12 @@ final class CheckedWaterAndMould {
         r ->
             MouldGrowth.weeksToFirstGrowth(
                 r.in("T_C"), r.in("RH_pct"), MouldSensitivity.VERY_SENSITIVE));
-    all.put(
-        "VTT_Mmax", r -> MouldGrowth.highestIndex(r.in("T_C"), r.in("RH_pct"), surface(r)));
+    all.put("VTT_Mmax", r -> MouldGrowth.highestIndex(r.in("T_C"), r.in("RH_pct"), surface(r)));
     all.put(
         "VTT_growth_rate",
         r -> MouldGrowth.ratePerDay(r.in("T_C"), r.in("RH_pct"), r.in("M"), surface(r)));
     all.put("VTT_M_after", r -> after(r, MouldIndex.CLEAN, r.in("T_C"), r.in("RH_pct"), 1));
-    all.put(
-        "VTT_decline",
-        r -> after(r, new MouldIndex(r.in("M0"), 0), 20, 50, r.in("Cmat")));
+    all.put("VTT_decline", r -> after(r, new MouldIndex(r.in("M0"), 0), 20, 50, r.in("Cmat")));
   }
 
   private static double permeability(CheckRow row) {
@@ -93,15 +90,15 @@ final class CheckedWaterAndMould {
   private static double evaporated(CheckRow row) {
     Element wall = wall(row);
     int planes = wall.planes();
-    int wet = IntStream.range(0, planes).filter(k -> isBehindWool(wall, k)).findFirst().orElseThrow();
+    int wet =
+        IntStream.range(0, planes).filter(k -> isBehindWool(wall, k)).findFirst().orElseThrow();
     boolean[] water = new boolean[planes];
     water[wet] = true;
     double[] saturation = new double[planes];
     Arrays.fill(saturation, row.in("psat"));
     double[] airLayer = IntStream.range(0, planes).mapToDouble(wall::airLayerM).toArray();
     double inside = row.in("pi", 1200);
-    VapourLine line =
-        VapourLine.drawn(airLayer, saturation, inside, row.in("pe", inside), water);
+    VapourLine line = VapourLine.drawn(airLayer, saturation, inside, row.in("pe", inside), water);
     return -line.rateKgM2S(wet) * PERIOD_DAYS * 86_400;
   }
 

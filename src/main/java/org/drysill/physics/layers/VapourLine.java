@@ -37,19 +37,14 @@ public final class VapourLine {
    * @param wet whether water lies at a plane; at the surfaces it is not looked at
    */
   public static VapourLine drawn(
-      double[] airLayerM,
-      double[] saturationPa,
-      double indoorPa,
-      double outdoorPa,
-      boolean[] wet) {
+      double[] airLayerM, double[] saturationPa, double indoorPa, double outdoorPa, boolean[] wet) {
     int last = airLayerM.length - 1;
     Bounds.atLeast("number of planes", last, 1);
     double[] ceiling = saturationPa.clone();
     ceiling[0] = Math.min(indoorPa, saturationPa[0]);
     ceiling[last] = Math.min(outdoorPa, saturationPa[last]);
     int[] touched = hull(airLayerM, ceiling, wet);
-    return new VapourLine(
-        between(airLayerM, ceiling, touched), rates(airLayerM, ceiling, touched));
+    return new VapourLine(between(airLayerM, ceiling, touched), rates(airLayerM, ceiling, touched));
   }
 
   /** Vapour pressure at a plane [Pa]. */

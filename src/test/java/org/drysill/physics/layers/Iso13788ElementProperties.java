@@ -106,8 +106,7 @@ class Iso13788ElementProperties {
     MonthClimate less = new MonthClimate(20, outdoorPa + excess, coldest, outdoorPa, 31);
     MonthClimate moist = new MonthClimate(20, outdoorPa + excess + more, coldest, outdoorPa, 31);
     assertThat(Iso13788Element.month(element, moist, dry).storedKgM2())
-        .isGreaterThanOrEqualTo(
-            Iso13788Element.month(element, less, dry).storedKgM2() - 1e-12);
+        .isGreaterThanOrEqualTo(Iso13788Element.month(element, less, dry).storedKgM2() - 1e-12);
   }
 
   /** A tighter layer on the warm side, all else equal: the purpose of a vapour control layer. */

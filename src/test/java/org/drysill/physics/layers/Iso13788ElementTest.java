@@ -57,7 +57,8 @@ class Iso13788ElementTest {
   @Test
   void where_every_month_wets_the_year_begins_with_the_first() {
     Element element = Element.of(List.of(WOOL, FOIL), 0.13, 0.04);
-    Iso13788Element.Year year = Iso13788Element.year(element, Collections.nCopies(12, month(-5, 600)));
+    Iso13788Element.Year year =
+        Iso13788Element.year(element, Collections.nCopies(12, month(-5, 600)));
     assertThat(year.first()).isZero();
     assertThat(year.verdict()).isEqualTo(Verdict.ACCUMULATES);
   }

@@ -83,11 +83,9 @@ class MouldProperties {
   @Test
   void refuses_what_is_no_index_and_no_humidity() {
     assertThatThrownBy(() -> new MouldIndex(7, 0)).hasMessageContaining("mould index");
-    assertThatThrownBy(
-            () -> MouldGrowth.weeksToFirstGrowth(20, 0, MouldSensitivity.SENSITIVE))
+    assertThatThrownBy(() -> MouldGrowth.weeksToFirstGrowth(20, 0, MouldSensitivity.SENSITIVE))
         .hasMessageContaining("humidity");
-    assertThatThrownBy(
-            () -> MouldGrowth.weeksToFirstGrowth(-1, 90, MouldSensitivity.SENSITIVE))
+    assertThatThrownBy(() -> MouldGrowth.weeksToFirstGrowth(-1, 90, MouldSensitivity.SENSITIVE))
         .hasMessageContaining("temperature");
   }
 }

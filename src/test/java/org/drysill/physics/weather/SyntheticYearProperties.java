@@ -69,8 +69,7 @@ class SyntheticYearProperties {
   @Test
   void afternoons_are_warmer_than_nights_by_the_swing() {
     double[] celsius = months(3, 14);
-    HourlyYear year =
-        new SyntheticYear(2, 5, 0, 0, 0.7, 1).of(celsius, vapour(celsius, 0.7), 6);
+    HourlyYear year = new SyntheticYear(2, 5, 0, 0, 0.7, 1).of(celsius, vapour(celsius, 0.7), 6);
     int noonOfJanuary = 15 * 24 + 14;
     assertThat(year.celsius(noonOfJanuary) - year.celsius(noonOfJanuary - 12))
         .isCloseTo(4, within(0.3));
@@ -81,8 +80,7 @@ class SyntheticYearProperties {
   @Test
   void a_month_above_saturation_counts_as_saturated() {
     double[] celsius = months(5, 0);
-    HourlyYear year =
-        new SyntheticYear(2, 2, 1, 1, 0.5, 1).of(celsius, vapour(celsius, 1.3), 6);
+    HourlyYear year = new SyntheticYear(2, 2, 1, 1, 0.5, 1).of(celsius, vapour(celsius, 1.3), 6);
     assertThat(year.vapourPa(40))
         .isCloseTo(Iso13788Vapour.saturationPressurePa(year.celsius(40)), within(1e-6));
   }
