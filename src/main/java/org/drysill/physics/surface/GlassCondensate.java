@@ -29,9 +29,14 @@ public final class GlassCondensate {
   public static double rateKgM2S(
       double vapourPressurePa, double surfaceCelsius, double convectiveCoefficient) {
     Bounds.atLeast("vapour pressure [Pa]", vapourPressurePa, 0);
-    Bounds.atLeast("convective coefficient [W/(m²·K)]", convectiveCoefficient, 0);
     double excess = vapourPressurePa - Iso13788Vapour.saturationPressurePa(surfaceCelsius);
-    return LEWIS * convectiveCoefficient * Math.max(0, excess);
+    return transferCoefficient(convectiveCoefficient) * Math.max(0, excess);
+  }
+
+  /** β [kg/(m²·s·Pa)] of a convective coefficient hc [W/(m²·K)], at least 0. */
+  public static double transferCoefficient(double convectiveCoefficient) {
+    return LEWIS
+        * Bounds.atLeast("convective coefficient [W/(m²·K)]", convectiveCoefficient, 0);
   }
 
   /**
