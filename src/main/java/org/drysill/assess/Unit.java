@@ -36,6 +36,12 @@ public enum Unit {
   VAPOUR_CONTENT("kg/m³"),
   /** A mass of water. */
   KILOGRAM("kg"),
+  /** Water by area of a surface. */
+  WATER_PER_AREA("kg/m²"),
+  /** A small mass of water, such as that of one night; kept in kg. */
+  NIGHT_WATER("kg"),
+  /** Days of a year on which something is so. */
+  DAYS_PER_YEAR("d/a"),
   /** A rate of water. */
   MASS_RATE("kg/s"),
   /** Thermal transmittance. */

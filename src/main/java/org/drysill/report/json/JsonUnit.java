@@ -28,6 +28,9 @@ record JsonUnit(String suffix, double factor) {
       case PASCAL -> new JsonUnit("pa", 1);
       case VAPOUR_CONTENT -> new JsonUnit("g_m3", 1000);
       case KILOGRAM -> new JsonUnit("kg", 1);
+      case WATER_PER_AREA -> new JsonUnit("g_m2", 1000);
+      case NIGHT_WATER -> new JsonUnit("g", 1000);
+      case DAYS_PER_YEAR -> new JsonUnit("days_year", 1);
       case MASS_RATE -> new JsonUnit("kg_day", SECONDS_PER_DAY);
       case U_VALUE -> new JsonUnit("w_m2k", 1);
       case RESISTANCE -> new JsonUnit("m2k_w", 1);

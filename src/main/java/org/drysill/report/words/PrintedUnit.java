@@ -51,6 +51,9 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
           AIR_CHANGE,
           PASCAL,
           VAPOUR_CONTENT,
+          WATER_PER_AREA,
+          NIGHT_WATER,
+          DAYS_PER_YEAR,
           WATT,
           WATT_PER_KELVIN,
           KWH_PER_YEAR,
@@ -82,6 +85,9 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case PASCAL -> new PrintedUnit("Pa", 1, 0, Decimals.WHOLE);
       case VAPOUR_CONTENT -> new PrintedUnit("g/m³", 1000, 0, Decimals.ONE);
       case KILOGRAM -> new PrintedUnit("kg", 1, 0, Decimals.FINE);
+      case WATER_PER_AREA -> new PrintedUnit("g/m²", 1000, 0, Decimals.BY_SIZE);
+      case NIGHT_WATER -> new PrintedUnit("g", 1000, 0, Decimals.BY_SIZE);
+      case DAYS_PER_YEAR -> new PrintedUnit("days a year", 1, 0, Decimals.WHOLE);
       case MASS_RATE -> new PrintedUnit("kg/day", DAY, 0, Decimals.FINE);
       case U_VALUE -> new PrintedUnit("W/(m²·K)", 1, 0, Decimals.TWO);
       case RESISTANCE -> new PrintedUnit("m²·K/W", 1, 0, Decimals.TWO);

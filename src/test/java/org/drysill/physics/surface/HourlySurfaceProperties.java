@@ -32,7 +32,10 @@ class HourlySurfaceProperties {
         IntStream.range(0, HourlyYear.HOURS)
             .mapToDouble(h -> MoistAir.vapourPressurePa(outdoor[h], 0.8) + excessPa)
             .toArray();
-    double[] indoor = IntStream.range(0, HourlyYear.HOURS).mapToDouble(h -> 20).toArray();
+    double[] indoor =
+        IntStream.range(0, HourlyYear.HOURS)
+            .mapToDouble(h -> Math.max(20, outdoor[h] + 1))
+            .toArray();
     return new HourlyAir(indoor, vapour, outdoor);
   }
 
