@@ -35,8 +35,7 @@ public final class GlassCondensate {
 
   /** β [kg/(m²·s·Pa)] of a convective coefficient hc [W/(m²·K)], at least 0. */
   public static double transferCoefficient(double convectiveCoefficient) {
-    return LEWIS
-        * Bounds.atLeast("convective coefficient [W/(m²·K)]", convectiveCoefficient, 0);
+    return LEWIS * Bounds.atLeast("convective coefficient [W/(m²·K)]", convectiveCoefficient, 0);
   }
 
   /**
