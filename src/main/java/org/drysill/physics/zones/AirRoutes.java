@@ -69,8 +69,7 @@ public final class AirRoutes {
    * @param outdoorAir Q [m³/s]
    * @param exchange x of each door [m³/s]
    */
-  public ZoneFlows flows(
-      double[] supply, double[] extract, double outdoorAir, double[] exchange) {
+  public ZoneFlows flows(double[] supply, double[] extract, double outdoorAir, double[] exchange) {
     Bounds.inside("doors with an exchange", exchange.length, doors.size(), doors.size());
     double leaksIn = leaks(outdoorAir, supply);
     double leaksOut = leaks(outdoorAir, extract);

@@ -30,7 +30,6 @@ public record Pane(int zone, double transferM3S) {
   public static Pane of(int zone, double areaM2, double convectiveCoefficient, double celsius) {
     Bounds.atLeast("area of a pane [m²]", areaM2, 0);
     double transfer = GlassCondensate.transferCoefficient(convectiveCoefficient) * areaM2;
-    return new Pane(
-        zone, transfer * MoistAir.VAPOUR_GAS_CONSTANT * Temperature.toKelvin(celsius));
+    return new Pane(zone, transfer * MoistAir.VAPOUR_GAS_CONSTANT * Temperature.toKelvin(celsius));
   }
 }

@@ -6,7 +6,9 @@ import org.drysill.physics.Bounds;
 /**
  * Vapour of zones in a steady state, such as the mean of a month.
  *
- * <pre>(qo(i) + Σ_j q(i, j)) v(i) − Σ_j q(j, i) v(j) + Σ_panes k max(0; v(i) − vs) = G(i) + qe(i) ve</pre>
+ * <pre>
+ * (qo(i) + Σ_j q(i, j)) v(i) − Σ_j q(j, i) v(j) + Σ_panes k max(0; v(i) − vs) = G(i) + qe(i) ve
+ * </pre>
  *
  * <p>v vapour content [kg/m³], q flows [m³/s] of {@link ZoneFlows}, G production [kg/s], ve content
  * outdoors. Well-mixed zones, no storage: stores even out over weeks. One zone without panes is v =

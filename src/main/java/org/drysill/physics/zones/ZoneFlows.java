@@ -107,7 +107,9 @@ public final class ZoneFlows {
     }
   }
 
-  /** Marks zones from which air gets outdoors, directly or through marked ones, until none joins. */
+  /**
+   * Marks zones from which air gets outdoors, directly or through marked ones, until none joins.
+   */
   private void checkWays() {
     boolean[] open = new boolean[zones()];
     boolean more = true;

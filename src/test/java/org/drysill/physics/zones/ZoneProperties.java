@@ -71,8 +71,7 @@ class ZoneProperties {
     }
     for (int p = 0; p < home.panes.size(); p++) {
       double content = vapour.content(home.panes.get(p).zone());
-      double expected =
-          home.panes.get(p).transferM3S() * Math.max(0, content - home.saturation[p]);
+      double expected = home.panes.get(p).transferM3S() * Math.max(0, content - home.saturation[p]);
       assertThat(vapour.settling(p)).isEqualTo(expected);
     }
   }
@@ -141,17 +140,14 @@ class ZoneProperties {
 
   @Property
   void another_pane_never_means_more_vapour(
-      @ForAll long seed, @ForAll @Scale(6) @DoubleRange(min = 0.003, max = 0.01) double saturation) {
+      @ForAll long seed,
+      @ForAll @Scale(6) @DoubleRange(min = 0.003, max = 0.01) double saturation) {
     Homes home = new Homes(seed);
     ZoneVapour before = home.steady();
-    List<Pane> more =
-        Stream.concat(
-                home.panes.stream(), Stream.of(new Pane(0, 0.004)))
-            .toList();
+    List<Pane> more = Stream.concat(home.panes.stream(), Stream.of(new Pane(0, 0.004))).toList();
     double[] all = Arrays.copyOf(home.saturation, more.size());
     all[more.size() - 1] = saturation;
-    ZoneVapour after =
-        new SteadyZones(home.flows(), more).at(home.production, Homes.OUTDOOR, all);
+    ZoneVapour after = new SteadyZones(home.flows(), more).at(home.production, Homes.OUTDOOR, all);
     assertNowhereBelow(before, after, home.zones);
   }
 
@@ -164,8 +160,7 @@ class ZoneProperties {
       steps.step(0, home.production, Homes.OUTDOOR, home.saturation);
     }
     for (int i = 0; i < home.zones; i++) {
-      assertThat(steps.content(i))
-          .isCloseTo(steady.content(i), within(1e-9 * steady.content(i)));
+      assertThat(steps.content(i)).isCloseTo(steady.content(i), within(1e-9 * steady.content(i)));
     }
   }
 

@@ -24,9 +24,7 @@ class ZonesTest {
   @Test
   void a_single_zone_is_production_over_flow() {
     double vapour =
-        new SteadyZones(one(0.02), List.of())
-            .at(new double[] {1e-4}, VE, new double[0])
-            .content(0);
+        new SteadyZones(one(0.02), List.of()).at(new double[] {1e-4}, VE, new double[0]).content(0);
     assertThat(vapour - VE).isCloseTo(VapourBalance.excessKgM3(1e-4, 0.02), within(1e-15));
   }
 
@@ -79,8 +77,7 @@ class ZonesTest {
   void a_pane_is_the_lewis_relation() {
     Pane pane = Pane.of(0, 1.5, 3, 20);
     double content = MoistAir.vapourContentKgM3(20, 1400);
-    double saturation =
-        MoistAir.vapourContentKgM3(20, Iso13788Vapour.saturationPressurePa(7));
+    double saturation = MoistAir.vapourContentKgM3(20, Iso13788Vapour.saturationPressurePa(7));
     assertThat(pane.transferM3S() * (content - saturation))
         .isCloseTo(1.5 * GlassCondensate.rateKgM2S(1400, 7, 3), within(1e-15));
   }
@@ -159,8 +156,7 @@ class ZonesTest {
     assertThatThrownBy(() -> new SteadyZones(one(0.1), List.of(new Pane(1, 0.1))))
         .hasMessageContaining("zone of a pane");
     assertThatThrownBy(
-            () ->
-                new SteadyZones(one(0.1), List.of()).at(new double[] {-1e-5}, VE, new double[0]))
+            () -> new SteadyZones(one(0.1), List.of()).at(new double[] {-1e-5}, VE, new double[0]))
         .hasMessageContaining("production");
   }
 
@@ -169,12 +165,9 @@ class ZonesTest {
     double[] thirds = {0, 0.5, 0.5};
     AirRoutes routes =
         new AirRoutes(
-            thirds,
-            thirds,
-            List.of(new AirRoutes.Door(0, 1, 1), new AirRoutes.Door(0, 2, 1)));
+            thirds, thirds, List.of(new AirRoutes.Door(0, 1, 1), new AirRoutes.Door(0, 2, 1)));
     ZoneFlows flows =
-        routes.flows(
-            new double[3], new double[] {0, 0, 0.01}, 0.02, new double[] {0.003, 0.001});
+        routes.flows(new double[3], new double[] {0, 0, 0.01}, 0.02, new double[] {0.003, 0.001});
     // 5 l/s from room 1 through the hall into room 2: 3 + 2.5 against 0.5, and one way only.
     assertThat(flows.in(1)).isCloseTo(0.01, within(1e-15));
     assertThat(flows.out(2)).isCloseTo(0.015, within(1e-15));
@@ -193,8 +186,7 @@ class ZonesTest {
     assertThatThrownBy(() -> new AirRoutes(new double[] {0.5}, new double[] {1}, List.of()))
         .hasMessageContaining("sum of");
     AirRoutes room = new AirRoutes(new double[] {1}, new double[] {1}, List.of());
-    assertThatThrownBy(
-            () -> room.flows(new double[] {0.02}, new double[] {0}, 0.01, new double[0]))
+    assertThatThrownBy(() -> room.flows(new double[] {0.02}, new double[] {0}, 0.01, new double[0]))
         .hasMessageContaining("outdoor air less fans");
   }
 }

@@ -4,8 +4,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What is believed of the unknowns after the readings: normal in the unknowns as they are counted,
- * around the most likely state. Quantities that follow from them are carried to first order, and
- * so are their correlations.
+ * around the most likely state. Quantities that follow from them are carried to first order, and so
+ * are their correlations.
  */
 public final class Posterior {
   private static final double DIFFERENCE = 1e-5;
@@ -54,8 +54,7 @@ public final class Posterior {
 
   /** A positive quantity: its value, and the deviation of its logarithm. */
   public LogNormal positive(ToDoubleFunction<double[]> quantity) {
-    return new LogNormal(
-        value(quantity), deviation(z -> Math.log(quantity.applyAsDouble(z))));
+    return new LogNormal(value(quantity), deviation(z -> Math.log(quantity.applyAsDouble(z))));
   }
 
   /**

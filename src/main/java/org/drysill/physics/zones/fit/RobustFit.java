@@ -43,8 +43,7 @@ public final class RobustFit {
       used[worst] = Double.POSITIVE_INFINITY;
       posterior = new LeastSquares(model, readings, used).solve(unknowns);
     }
-    return new RobustFit(
-        posterior, misses(model, readings, errors, posterior, leftOut), leftOut);
+    return new RobustFit(posterior, misses(model, readings, errors, posterior, leftOut), leftOut);
   }
 
   /** What is believed after the readings that were kept. */

@@ -15,8 +15,7 @@ class FitTest {
   /** z believed 0 ± 1, read as 3 ± 1: in the middle, with half of the variance. */
   @Test
   void belief_and_reading_share_by_their_errors() {
-    Posterior after =
-        new LeastSquares(z -> z.clone(), new double[] {3}, new double[] {1}).solve(1);
+    Posterior after = new LeastSquares(z -> z.clone(), new double[] {3}, new double[] {1}).solve(1);
     assertThat(after.mean(0)).isCloseTo(1.5, within(1e-9));
     assertThat(after.covariance(0, 0)).isCloseTo(0.5, within(1e-9));
     assertThat(after.deviation(z -> 2 * z[0])).isCloseTo(2 * Math.sqrt(0.5), within(1e-9));
@@ -38,8 +37,7 @@ class FitTest {
   void a_measured_flow_settles_the_split() {
     LogNormal measured = new LogNormal(0.02, 0.05);
     Forward model = z -> new double[] {WATER.at(z[0]) / measured.at(z[1])};
-    Posterior after =
-        new LeastSquares(model, new double[] {0.006}, new double[] {0.0006}).solve(2);
+    Posterior after = new LeastSquares(model, new double[] {0.006}, new double[] {0.0006}).solve(2);
     assertThat(after.correlation(FitTest::water, z -> measured.at(z[1]))).isLessThan(0.5);
     assertThat(after.positive(FitTest::water).median()).isCloseTo(1.2e-4, within(2e-6));
     assertThat(after.positive(FitTest::water).spread()).isLessThan(0.12);
@@ -75,8 +73,7 @@ class FitTest {
   /** The only reading of a home has nothing to be judged by but belief. */
   @Test
   void a_single_reading_is_kept() {
-    RobustFit fit =
-        RobustFit.of(z -> z.clone(), new double[] {9}, new double[] {0.1}, 1, 3);
+    RobustFit fit = RobustFit.of(z -> z.clone(), new double[] {9}, new double[] {0.1}, 1, 3);
     assertThat(fit.leftOut(0)).isFalse();
     assertThat(fit.miss(0)).isGreaterThan(3);
   }
