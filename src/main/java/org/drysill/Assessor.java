@@ -13,6 +13,8 @@ import org.drysill.assess.Home;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.change.ChangeAssessor;
 import org.drysill.assess.change.VisitFacts;
+import org.drysill.assess.elements.ElementAssessor;
+import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.moisture.MoistureAssessor;
@@ -25,6 +27,7 @@ import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.reference.ReferenceData;
+import org.drysill.reference.elements.ElementDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /** Every chapter of the assessment, one after the other. */
@@ -43,6 +46,9 @@ final class Assessor {
             home, data.moisture(), air.provided().wholeHome(), humidity, data.readings().balance());
     IndoorVapours vapour = IndoorVapours.of(humidity);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
+    ElementsResult elements =
+        ElementAssessor.assess(
+            home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
     HeatRecoveryResult recovery =
         HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy());
     return new Assessment(
@@ -52,6 +58,7 @@ final class Assessor {
         moisture,
         vapour,
         cold,
+        elements,
         recovery,
         before.map(
             then ->
@@ -65,6 +72,7 @@ final class Assessor {
                 humidity.assumptions(),
                 moisture.assumptions(),
                 cold.assumptions(),
+                elements.assumptions(),
                 recovery.assumptions())));
   }
 

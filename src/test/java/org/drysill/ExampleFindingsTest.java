@@ -54,6 +54,7 @@ class ExampleFindingsTest {
             all.humidity().findings(),
             List.of(all.moisture().finding()),
             all.condensation().findings(),
+            all.elements().findings(),
             all.recovery().findings())
         .flatMap(List::stream);
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
+import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
@@ -20,6 +21,7 @@ import org.drysill.assess.ventilation.VentilationResult;
  * @param moisture how much water goes into that air
  * @param vapour the indoor vapour that the surfaces were judged with
  * @param condensation where that water meets cold surfaces
+ * @param elements what of it settles within built-up walls
  * @param recovery what its heat recovery units really keep
  * @param change what changed since an earlier visit, where there was one
  * @param cautions the hazards that its facts call up
@@ -32,6 +34,7 @@ public record Assessment(
     MoistureResult moisture,
     IndoorVapours vapour,
     CondensationResult condensation,
+    ElementsResult elements,
     HeatRecoveryResult recovery,
     Optional<ChangeResult> change,
     CautionsResult cautions,

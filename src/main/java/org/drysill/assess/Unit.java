@@ -48,6 +48,10 @@ public enum Unit {
   U_VALUE("W/(m²·K)"),
   /** Thermal resistance. */
   RESISTANCE("m²·K/W"),
+  /** Thermal conductivity. */
+  CONDUCTIVITY("W/(m·K)"),
+  /** Water within a square metre of an element. */
+  WATER_CONTENT("kg/m²"),
   /** Power. */
   WATT("W"),
   /** Heat loss by temperature difference. */

@@ -99,6 +99,7 @@ public record ReferenceData(
     words.put("climate", climates.ids());
     words.put("glazing", glazing.words());
     words.put("material", materials.words());
+    words.put("material of any thickness", materials.wordsOfAnyThickness());
     words.put("moisture source", moisture.kinds());
     words.put("measure", measures.names());
     return new Vocabularies(words);

@@ -98,7 +98,7 @@ public final class ReportWriter {
     sections.put("ventilation", subject.ventilation());
     sections.put("humidity", subject.humidity());
     sections.put("moisture", subject.moisture());
-    sections.put("condensation", subject.condensation());
+    sections.put("condensation", condensation(subject));
     sections.put("heat_recovery", subject.recovery());
     sections.put("change", subject.change());
     sections.put("options", subject.options());
@@ -107,5 +107,12 @@ public final class ReportWriter {
     sections.put("assumptions", found.assumptions());
     sections.put("provenance", subject.provenance());
     return ResultsJson.of(sections, found.figures());
+  }
+
+  /** Surfaces and what is within the walls stand under one key. */
+  private static Map<String, Object> condensation(Subject subject) {
+    Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.condensation()));
+    parts.put("walls", subject.elements().walls());
+    return parts;
   }
 }

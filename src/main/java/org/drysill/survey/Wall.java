@@ -25,7 +25,7 @@ public record Wall(
             max = 2000,
             example = "6 m2")
         Optional<Quantity> area,
-    @Key(about = "Its layers from the room to the outside") List<Layer> layers) {
+    @Key(about = "Its layers from the room to the outside", required = true) List<Layer> layers) {
   /** Copies the lists. */
   public Wall {
     layers = List.copyOf(layers);

@@ -18,17 +18,23 @@ import org.drysill.reference.surfaces.SurfaceDefaults;
  * The indoor vapour that each room is judged with: read in it, else the mean of the rooms that were
  * read, else the upper limit of a humidity class.
  */
-final class VapourOfRooms {
+public final class VapourOfRooms {
   private final IndoorVapours read;
   private final SurfaceDefaults defaults;
 
-  VapourOfRooms(IndoorVapours read, SurfaceDefaults defaults) {
+  /**
+   * The vapour of rooms.
+   *
+   * @param read what was read
+   * @param defaults what is taken where nothing was
+   */
+  public VapourOfRooms(IndoorVapours read, SurfaceDefaults defaults) {
     this.read = read;
     this.defaults = defaults;
   }
 
   /** The vapour of a room. */
-  IndoorVapour of(RoomFacts room) {
+  public IndoorVapour of(RoomFacts room) {
     return usable(room).orElseGet(this::byClass);
   }
 
@@ -38,7 +44,7 @@ final class VapourOfRooms {
   }
 
   /** What it rests on in one sentence. */
-  String sentence(RoomFacts room) {
+  public String sentence(RoomFacts room) {
     String tooWarm =
         read.of(room.id())
             .filter(v -> !isUsable(v))

@@ -28,9 +28,14 @@ public record Slice(double resistance, double airLayerM) {
         thicknessM * Bounds.above("vapour resistance factor μ", vapourFactor, 0));
   }
 
+  /** How many equal slices it is split into. */
+  public int parts() {
+    return Math.max(1, (int) Math.ceil(resistance / THICKEST - 1e-12));
+  }
+
   /** Equal slices of at most {@value #THICKEST} m²·K/W each; ISO 13788:2012, 6.4 (memory). */
   List<Slice> split() {
-    int parts = Math.max(1, (int) Math.ceil(resistance / THICKEST - 1e-12));
+    int parts = parts();
     return Collections.nCopies(parts, new Slice(resistance / parts, airLayerM / parts));
   }
 }

@@ -31,4 +31,14 @@ public record Material(
   public Material {
     aliases = List.copyOf(aliases);
   }
+
+  /** True for the material that a word of a survey means. */
+  public boolean isCalled(String word) {
+    return name.equalsIgnoreCase(word) || aliases.stream().anyMatch(word::equalsIgnoreCase);
+  }
+
+  /** True where it counts the same whatever its thickness: membranes, paints, air gaps. */
+  public boolean anyThickness() {
+    return conductivity.isEmpty();
+  }
 }

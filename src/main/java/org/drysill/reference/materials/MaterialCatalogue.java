@@ -24,20 +24,22 @@ public record MaterialCatalogue(@Key(about = "The materials") List<Material> mat
 
   /** All words that a survey may use, names before aliases. */
   public List<String> words() {
+    return words(materials);
+  }
+
+  /** The words of materials that count the same whatever their thickness. */
+  public List<String> wordsOfAnyThickness() {
+    return words(materials.stream().filter(Material::anyThickness).toList());
+  }
+
+  private static List<String> words(List<Material> some) {
     return Stream.concat(
-            materials.stream().map(Material::name),
-            materials.stream().flatMap(m -> m.aliases().stream()))
+            some.stream().map(Material::name), some.stream().flatMap(m -> m.aliases().stream()))
         .toList();
   }
 
   /** The material that a word of a survey means. */
   public Optional<Material> find(String word) {
-    return materials.stream()
-        .filter(m -> m.name().equalsIgnoreCase(word) || hasAlias(m, word))
-        .findFirst();
-  }
-
-  private static boolean hasAlias(Material material, String word) {
-    return material.aliases().stream().anyMatch(word::equalsIgnoreCase);
+    return materials.stream().filter(m -> m.isCalled(word)).findFirst();
   }
 }

@@ -34,6 +34,8 @@ record JsonUnit(String suffix, double factor) {
       case MASS_RATE -> new JsonUnit("kg_day", SECONDS_PER_DAY);
       case U_VALUE -> new JsonUnit("w_m2k", 1);
       case RESISTANCE -> new JsonUnit("m2k_w", 1);
+      case CONDUCTIVITY -> new JsonUnit("w_mk", 1);
+      case WATER_CONTENT -> new JsonUnit("kg_m2", 1);
       case WATT -> new JsonUnit("w", 1);
       case WATT_PER_KELVIN -> new JsonUnit("w_k", 1);
       case SPECIFIC_FAN_POWER -> new JsonUnit("w_per_l_s", 1e-3);

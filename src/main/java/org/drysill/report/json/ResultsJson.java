@@ -8,10 +8,12 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Working;
+import org.drysill.yaml.RecordParts;
 
 /** The results file: every figure that was computed, by the names of the survey format. */
 public final class ResultsJson {
@@ -48,6 +50,13 @@ public final class ResultsJson {
       throw new UncheckedIOException(impossible);
     }
     return bytes.toByteArray();
+  }
+
+  /** The parts of a record by their keys, to be written beside others. */
+  public static Map<String, Object> parts(Record record) {
+    Map<String, Object> parts = new LinkedHashMap<>();
+    RecordParts.of(record).forEach(p -> parts.put(RecordJson.snake(p.name()), p.in(record)));
+    return parts;
   }
 
   private static void working(JsonGenerator json, RecordJson records, Figure figure)

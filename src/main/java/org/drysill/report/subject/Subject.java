@@ -6,6 +6,7 @@ import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
 import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
+import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
@@ -43,6 +44,7 @@ public record Subject(
         ventilation(),
         humidity(),
         condensation(),
+        elements(),
         recovery(),
         moisture(),
         change(),
@@ -79,6 +81,11 @@ public record Subject(
   /** Cold surfaces. */
   public CondensationResult condensation() {
     return assessment.condensation();
+  }
+
+  /** Water within walls. */
+  public ElementsResult elements() {
+    return assessment.elements();
   }
 
   /** Heat recovery in use. */

@@ -41,6 +41,9 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case MASS_RATE -> new PrintedUnit("lb/day", DAY / POUND, 0, Decimals.BY_SIZE);
       case U_VALUE -> new PrintedUnit("Btu/(h·ft²·°F)", U_CUSTOMARY, 0, Decimals.TWO);
       case RESISTANCE -> new PrintedUnit("h·ft²·°F/Btu", 1 / U_CUSTOMARY, 0, Decimals.TWO);
+      case CONDUCTIVITY -> new PrintedUnit("Btu/(h·ft·°F)", U_CUSTOMARY / FOOT, 0, Decimals.THREE);
+      case WATER_CONTENT ->
+          new PrintedUnit("oz/ft²", 16 / POUND * FOOT * FOOT, 0, Decimals.TWO);
       case SPECIFIC_FAN_POWER -> new PrintedUnit("W/cfm", CFM, 0, Decimals.TWO);
       case KG_CO2_PER_YEAR -> new PrintedUnit("lb/year", 1 / POUND, 0, Decimals.WHOLE);
       case RATIO,
@@ -91,6 +94,8 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case MASS_RATE -> new PrintedUnit("kg/day", DAY, 0, Decimals.FINE);
       case U_VALUE -> new PrintedUnit("W/(m²·K)", 1, 0, Decimals.TWO);
       case RESISTANCE -> new PrintedUnit("m²·K/W", 1, 0, Decimals.TWO);
+      case CONDUCTIVITY -> new PrintedUnit("W/(m·K)", 1, 0, Decimals.THREE);
+      case WATER_CONTENT -> new PrintedUnit("g/m²", 1000, 0, Decimals.WHOLE);
       case WATT -> new PrintedUnit("W", 1, 0, Decimals.BY_SIZE);
       case WATT_PER_KELVIN -> new PrintedUnit("W/K", 1, 0, Decimals.FINE);
       case SPECIFIC_FAN_POWER -> new PrintedUnit("W/(l/s)", 0.001, 0, Decimals.TWO);

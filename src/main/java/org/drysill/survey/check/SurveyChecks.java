@@ -5,6 +5,7 @@ import org.drysill.survey.Survey;
 import org.drysill.yaml.Places;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Problem.Severity;
+import org.drysill.yaml.Vocabularies;
 
 /** Holds the parts of a survey against each other. */
 public final class SurveyChecks {
@@ -15,9 +16,11 @@ public final class SurveyChecks {
    *
    * @param survey the survey, perhaps without optional parts that did not read
    * @param places where its keys stand
+   * @param vocabularies the entries of the published tables
    * @param known what is already known to be wrong; nothing is said twice about one key
    */
-  public static List<Problem> of(Survey survey, Places places, List<Problem> known) {
+  public static List<Problem> of(
+      Survey survey, Places places, Vocabularies vocabularies, List<Problem> known) {
     CheckList list = new CheckList(places);
     ReferenceChecks.check(survey, list);
     PairChecks.check(survey, list);
@@ -26,6 +29,7 @@ public final class SurveyChecks {
     WindowChecks.check(survey, list);
     TemperatureChecks.check(survey, list);
     DateChecks.check(survey, list);
+    WallChecks.check(survey, vocabularies, list);
     FanChecks.check(survey, list);
     MoneyChecks.check(survey, list);
     return list.problems().stream().filter(p -> !isTold(p, known)).toList();

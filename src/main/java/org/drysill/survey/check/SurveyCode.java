@@ -71,7 +71,9 @@ public enum SurveyCode implements ProblemCode {
   /** More or fewer than the dwelling says. */
   BEDROOMS_DIFFER("S031", WARNING, "Rooms used as bedrooms and the number of bedrooms differ"),
   /** Another currency than the survey's. */
-  OTHER_CURRENCY("S032", WARNING, "A price in another currency");
+  OTHER_CURRENCY("S032", WARNING, "A price in another currency"),
+  /** Neither heat nor vapour can be reckoned through it. */
+  LAYER_WITHOUT_THICKNESS("S033", ERROR, "A layer without thickness");
 
   private final String code;
   private final Severity severity;

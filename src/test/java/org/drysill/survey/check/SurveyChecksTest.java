@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.drysill.survey.Survey;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.ProblemText;
@@ -19,11 +20,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SurveyChecksTest {
   private static final Path CONSISTENT = Path.of("src/test/resources/surveys/consistent.yaml");
 
+  private static final Vocabularies THIN =
+      new Vocabularies(Map.of("material of any thickness", List.of("foil", "cavity")));
+
   private static List<Problem> problems(String text) {
     Reading<Survey> reading =
         RecordReader.read(Survey.class, text, "survey.yaml", Vocabularies.none());
     assertThat(reading.problems()).extracting(ProblemText::of).isEmpty();
-    return SurveyChecks.of(reading.value().orElseThrow(), reading.places(), List.of());
+    return SurveyChecks.of(
+        reading.value().orElseThrow(), reading.places(), THIN, List.of());
   }
 
   @Test
@@ -71,6 +76,11 @@ class SurveyChecksTest {
         "0.27 GBP/kWh | 0.27 EUR/kWh | S032 prices.electricity",
         "4000 GBP | 4000 EUR | S032 options.budget",
         "300..500 | 300..500 EUR | S032 options.prices.extract fan",
+        "brick, thickness: 215 mm | brick | S033 rooms[1].walls[0].layers[1].thickness",
+        "brick, thickness: 215 mm | brick, thickness: 0 mm | S033 rooms[1].walls[0].layers[1].thickness",
+        "material: foil | `material: foil, vapour_factor: 9` | S033 rooms[1].walls[0].layers[2].thickness",
+        "material: foil | `material: foil, conductivity: 200 W/mK` | S033 rooms[1].walls[0].layers[2].thickness",
+        "brick, thickness: 215 mm | `brick, thickness: 215 mm, vapour_factor: 10, sd: 2 m` | S007 rooms[1].walls[0].layers[1].sd",
       })
   void one_change_gives_one_problem_at_its_place(String was, String becomes, String expected)
       throws IOException {
@@ -95,7 +105,8 @@ class SurveyChecksTest {
         """;
     Reading<Survey> reading =
         RecordReader.read(Survey.class, text, "survey.yaml", Vocabularies.none());
-    assertThat(SurveyChecks.of(reading.value().orElseThrow(), reading.places(), List.of()))
+    assertThat(
+            SurveyChecks.of(reading.value().orElseThrow(), reading.places(), THIN, List.of()))
         .extracting(p -> p.code() + " " + p.key())
         .containsExactly("S010 rooms[0].windows[0].background_ventilator");
   }

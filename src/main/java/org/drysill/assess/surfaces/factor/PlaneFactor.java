@@ -6,10 +6,8 @@ import java.util.Optional;
 import org.drysill.physics.Range;
 import org.drysill.physics.surface.Iso6946;
 import org.drysill.physics.surface.TemperatureFactor;
-import org.drysill.reference.materials.Material;
 import org.drysill.reference.materials.MaterialCatalogue;
 import org.drysill.survey.Layer;
-import org.drysill.yaml.Quantity;
 
 /** Temperature factors of plane elements, by U-value or by layers, with the bounds of both. */
 final class PlaneFactor {
@@ -59,30 +57,8 @@ final class PlaneFactor {
   static Optional<Range> resistance(List<Layer> layers, MaterialCatalogue materials) {
     List<Range> known = new ArrayList<>();
     for (Layer layer : layers) {
-      resistance(layer, materials).ifPresent(known::add);
+      LayerResistance.of(layer, materials).ifPresent(known::add);
     }
     return known.size() == layers.size() ? known.stream().reduce(Range::plus) : Optional.empty();
-  }
-
-  private static Optional<Range> resistance(Layer layer, MaterialCatalogue materials) {
-    if (layer.conductivity().isPresent()) {
-      return layer.conductivity().map(c -> byConductivity(layer.thickness(), c.range()));
-    }
-    return materials.find(layer.material()).map(m -> resistance(layer.thickness(), m));
-  }
-
-  private static Range resistance(Quantity thickness, Material material) {
-    return material
-        .conductivity()
-        .map(c -> byConductivity(thickness, c.range()))
-        .or(() -> material.resistance().map(r -> r.range()))
-        .orElse(Range.exactly(0));
-  }
-
-  private static Range byConductivity(Quantity thickness, Range conductivity) {
-    return new Range(
-        Iso6946.layerResistance(thickness.low(), conductivity.high()),
-        Iso6946.layerResistance(thickness.value(), conductivity.likely()),
-        Iso6946.layerResistance(thickness.high(), conductivity.low()));
   }
 }

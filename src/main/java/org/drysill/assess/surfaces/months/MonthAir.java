@@ -13,7 +13,7 @@ import org.drysill.reference.surfaces.SurfaceDefaults;
  * @param indoor indoor temperature [°C]
  * @param vapour vapour pressure indoors [Pa]
  */
-record MonthAir(double outdoor, double indoor, Range vapour) {
+public record MonthAir(double outdoor, double indoor, Range vapour) {
   /**
    * The air of a month.
    *
@@ -22,7 +22,7 @@ record MonthAir(double outdoor, double indoor, Range vapour) {
    * @param excess vapour pressure excess indoors [Pa] by outdoor temperature [°C]
    * @param coldNight true for a cold night of the month, false for its mean
    */
-  static MonthAir of(
+  public static MonthAir of(
       OutdoorClimate.Month month,
       double setpoint,
       DoubleFunction<Range> excess,
@@ -31,7 +31,7 @@ record MonthAir(double outdoor, double indoor, Range vapour) {
     double indoor = Math.max(setpoint, month.temperature() + defaults.freeRunningRise().likely());
     double outdoor =
         coldNight ? month.temperature() - defaults.coldNightDrop().likely() : month.temperature();
-    Range mean = meanVapour(month);
+    Range mean = outdoorVapour(month);
     Range outdoors =
         coldNight ? nightVapour(mean, outdoor, defaults.coldNightHumidity().likely()) : mean;
     Range vapour = outdoors.plus(excess.apply(outdoor));
@@ -40,20 +40,23 @@ record MonthAir(double outdoor, double indoor, Range vapour) {
   }
 
   /** Relative humidity of the indoor air [1]. */
-  Range indoorHumidity() {
+  public Range indoorHumidity() {
     return vapour.times(1 / Iso13788Vapour.saturationPressurePa(indoor));
   }
 
   /** Dew point of the indoor air [°C]. */
-  Range dewPoint() {
+  public Range dewPoint() {
     return new Range(
         Iso13788Vapour.dewPointCelsius(vapour.low()),
         Iso13788Vapour.dewPointCelsius(vapour.likely()),
         Iso13788Vapour.dewPointCelsius(vapour.high()));
   }
 
-  /** A climate's humidity is over water; no outdoor air holds more than saturation over ice. */
-  private static Range meanVapour(OutdoorClimate.Month month) {
+  /**
+   * Mean vapour pressure outdoors in a month [Pa]. A climate's humidity is over water; no outdoor
+   * air holds more than saturation over ice.
+   */
+  public static Range outdoorVapour(OutdoorClimate.Month month) {
     double overWater = Iso13788Vapour.saturationPressureOverWaterPa(month.temperature());
     return capped(
         month.relativeHumidity().times(overWater),

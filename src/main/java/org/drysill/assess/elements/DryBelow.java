@@ -1,0 +1,76 @@
+package org.drysill.assess.elements;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working;
+import org.drysill.assess.surfaces.IndoorVapour;
+import org.drysill.physics.Range;
+import org.drysill.physics.layers.Iso13788Element.Verdict;
+
+/** How moist the indoor air may be before water settles within a wall. */
+final class DryBelow {
+  /** More than any room holds: saturation at 24 °C [Pa]. */
+  private static final double HIGHEST = 3000;
+
+  private static final int HALVINGS = 30;
+
+  private final WallSubject wall;
+  private final Runs runs;
+
+  DryBelow(WallSubject wall, Runs runs) {
+    this.wall = wall;
+    this.runs = runs;
+  }
+
+  /** The excess at 0 °C outdoors up to which nothing settles; empty where any excess will do. */
+  Optional<Figure> find() {
+    double likely = highestDry(runs.likely(), Side.LIKELY);
+    double low = Math.min(likely, highestDry(runs.worst(), Side.UNFAVOURABLE));
+    double high = Math.max(likely, highestDry(runs.best(), Side.FAVOURABLE));
+    return likely >= HIGHEST ? Optional.empty() : Optional.of(figure(new Range(low, likely, high)));
+  }
+
+  private Figure figure(Range excess) {
+    return new Figure(
+        "element." + wall.id() + ".dry_below",
+        "moisture indoors over outdoors at 0 °C up to which nothing settles within the wall",
+        excess,
+        Unit.PASCAL,
+        Basis.CALCULATED,
+        () ->
+            new Working(
+                "Δp at which the first water settles, found by halving",
+                List.of(wall.excess()),
+                wall.sources(),
+                Optional.of("Reckoned month by month with the shape of the humidity classes.")));
+  }
+
+  private double highestDry(Run run, Side side) {
+    if (staysDry(run, side, HIGHEST)) {
+      return HIGHEST;
+    }
+    double dry = 0;
+    double wet = HIGHEST;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (dry + wet) / 2;
+      if (staysDry(run, side, middle)) {
+        dry = middle;
+      } else {
+        wet = middle;
+      }
+    }
+    return dry;
+  }
+
+  private boolean staysDry(Run run, Side side, double excess) {
+    IndoorVapour vapour =
+        new IndoorVapour(
+            Range.exactly(excess), 0, Basis.ASSUMED, "trial", Optional.empty(), List.of());
+    Run trial =
+        Run.of(run.slices(), wall.films(), wall.climate().with(vapour::excessAt).months(side));
+    return trial.year().verdict() == Verdict.NONE;
+  }
+}
