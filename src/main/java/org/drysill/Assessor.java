@@ -47,8 +47,7 @@ final class Assessor {
     IndoorVapours vapour = IndoorVapours.of(humidity);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
     ElementsResult elements =
-        ElementAssessor.assess(
-            home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
+        ElementAssessor.assess(home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
     HeatRecoveryResult recovery =
         HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy());
     return new Assessment(

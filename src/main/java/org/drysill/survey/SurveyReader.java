@@ -51,8 +51,9 @@ public final class SurveyReader {
     reading
         .draft()
         .ifPresent(
-            draft -> problems.addAll(
-                SurveyChecks.of(draft, reading.places(), vocabularies, reading.problems())));
+            draft ->
+                problems.addAll(
+                    SurveyChecks.of(draft, reading.places(), vocabularies, reading.problems())));
     CheckList list = new CheckList(reading.places());
     Map<String, byte[]> files =
         reading.value().map(s -> NamedBytes.read(s, folder, list)).orElse(Map.of());

@@ -63,7 +63,11 @@ public final class ElementAssessor {
     List<WallWithin> walls = new ArrayList<>();
     for (RoomFacts room : home.rooms()) {
       for (Wall wall : room.room().walls()) {
-        layers.of(wall).map(known -> subject(room, wall, known)).map(this::wall).ifPresent(walls::add);
+        layers
+            .of(wall)
+            .map(known -> subject(room, wall, known))
+            .map(this::wall)
+            .ifPresent(walls::add);
       }
     }
     return new ElementsResult(walls, fromTable(walls).stream().toList());

@@ -49,8 +49,7 @@ record LayerFigures(String id, Layer layer, Material material, ElementDefaults d
         c -> {
           inputs.add(thickness());
           inputs.add(
-              Input.of(
-                  "λ", "conductivity", c, Unit.CONDUCTIVITY, basis(layer.conductivity())));
+              Input.of("λ", "conductivity", c, Unit.CONDUCTIVITY, basis(layer.conductivity())));
         });
     String formula = conductivity.isPresent() ? "R = d / λ" : "R as printed; 0 for a membrane";
     boolean own = layer.conductivity().isPresent();

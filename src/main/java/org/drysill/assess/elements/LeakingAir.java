@@ -89,8 +89,7 @@ final class LeakingAir {
             new Working(
                 "M = q · Σ max(0, vi - vs(Tc)) · t",
                 List.of(
-                    Input.of(
-                        "q", "leaking air", flow, Unit.AIRFLOW_PER_AREA, Basis.ASSUMED),
+                    Input.of("q", "leaking air", flow, Unit.AIRFLOW_PER_AREA, Basis.ASSUMED),
                     wall.excess()),
                 List.of(BOUND, defaults.leakingAir().source()),
                 Optional.of(

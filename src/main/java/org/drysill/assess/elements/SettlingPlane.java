@@ -60,9 +60,7 @@ record SettlingPlane(Element element, MonthWater month, int before, int plane, i
                 "temperature where it settles",
                 Range.exactly(
                     element.celsius(
-                        plane,
-                        month.climate().indoorCelsius(),
-                        month.climate().outdoorCelsius())),
+                        plane, month.climate().indoorCelsius(), month.climate().outdoorCelsius())),
                 Unit.CELSIUS,
                 Basis.CALCULATED)),
         wall.sources(),
@@ -71,11 +69,7 @@ record SettlingPlane(Element element, MonthWater month, int before, int plane, i
 
   private Input pressure(String symbol, String name, int at) {
     return Input.of(
-        symbol,
-        name,
-        Range.exactly(month.line().pressurePa(at)),
-        Unit.PASCAL,
-        Basis.CALCULATED);
+        symbol, name, Range.exactly(month.line().pressurePa(at)), Unit.PASCAL, Basis.CALCULATED);
   }
 
   private Input airLayer(String symbol, String name, int from, int to) {

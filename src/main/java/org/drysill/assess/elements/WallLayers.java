@@ -42,7 +42,8 @@ final class WallLayers {
     for (int i = 0; i < layers.size(); i++) {
       String name = names.get(i);
       boolean single = Collections.frequency(names, name) == 1;
-      String place = names.indexOf(name) == i ? "inner" : names.lastIndexOf(name) == i ? "outer" : "middle";
+      String place =
+          names.indexOf(name) == i ? "inner" : names.lastIndexOf(name) == i ? "outer" : "middle";
       told.add(single ? layers.get(i) : layers.get(i).named(place + " " + name));
     }
     return told;

@@ -64,8 +64,7 @@ record WallSubject(
 
   /** On what everything that the year says rests. */
   Basis basis() {
-    boolean assumed =
-        vapour.basis() == Basis.ASSUMED || climate.climate().basis() == Basis.ASSUMED;
+    boolean assumed = vapour.basis() == Basis.ASSUMED || climate.climate().basis() == Basis.ASSUMED;
     return assumed ? Basis.ASSUMED : Basis.CALCULATED;
   }
 
@@ -76,7 +75,9 @@ record WallSubject(
 
   List<Citation> sources() {
     return Stream.of(
-            Stream.of(METHOD, PRESSURES), climate.climate().sources().stream(), vapour.sources().stream())
+            Stream.of(METHOD, PRESSURES),
+            climate.climate().sources().stream(),
+            vapour.sources().stream())
         .flatMap(s -> s)
         .toList();
   }

@@ -15,9 +15,4 @@ import org.drysill.physics.layers.Iso13788Element.Verdict;
  * @param left water within it after twelve months
  */
 public record WallVariant(
-    VariantKind kind,
-    Figure changed,
-    Verdict likely,
-    Verdict worst,
-    Figure highest,
-    Figure left) {}
+    VariantKind kind, Figure changed, Verdict likely, Verdict worst, Figure highest, Figure left) {}

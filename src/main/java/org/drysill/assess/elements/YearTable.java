@@ -75,8 +75,7 @@ final class YearTable {
             .map(m -> planes.stream().mapToDouble(m::storedKgM2).sum())
             .toList();
     int inner = key % 2 == 1 ? key / 2 : key / 2 - 1;
-    boolean absorbed =
-        layers.subList(inner, key / 2 + 1).stream().allMatch(WallLayer::absorbing);
+    boolean absorbed = layers.subList(inner, key / 2 + 1).stream().allMatch(WallLayer::absorbing);
     return new WetPlace(Places.words(key, layers), absorbed, stored);
   }
 

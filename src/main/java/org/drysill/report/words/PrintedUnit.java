@@ -42,8 +42,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case U_VALUE -> new PrintedUnit("Btu/(h·ft²·°F)", U_CUSTOMARY, 0, Decimals.TWO);
       case RESISTANCE -> new PrintedUnit("h·ft²·°F/Btu", 1 / U_CUSTOMARY, 0, Decimals.TWO);
       case CONDUCTIVITY -> new PrintedUnit("Btu/(h·ft·°F)", U_CUSTOMARY / FOOT, 0, Decimals.THREE);
-      case WATER_CONTENT ->
-          new PrintedUnit("oz/ft²", 16 / POUND * FOOT * FOOT, 0, Decimals.TWO);
+      case WATER_CONTENT -> new PrintedUnit("oz/ft²", 16 / POUND * FOOT * FOOT, 0, Decimals.TWO);
       case SPECIFIC_FAN_POWER -> new PrintedUnit("W/cfm", CFM, 0, Decimals.TWO);
       case KG_CO2_PER_YEAR -> new PrintedUnit("lb/year", 1 / POUND, 0, Decimals.WHOLE);
       case RATIO,

@@ -101,8 +101,7 @@ class ElementAssessorTest {
 
   @Test
   void wide_ranges_leave_it_open_and_name_what_would_settle_it() {
-    WallWithin wall =
-        wall(BOARD, WOOL, "{material: bituminous paper, sd: 0.5..200 m}", BRICK);
+    WallWithin wall = wall(BOARD, WOOL, "{material: bituminous paper, sd: 0.5..200 m}", BRICK);
     assertThat(wall.accumulation().verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(wall.accumulation().settledBy().orElseThrow()).contains("vapour resistance");
     assertThat(wall.accumulation().because()).contains("not at the favourable ends");
@@ -154,9 +153,11 @@ class ElementAssessorTest {
   void the_air_up_to_which_it_stays_dry_is_the_brink() {
     double brink = wall(BOARD, WOOL, BRICK).dryBelow().orElseThrow().likely();
     assertThat(brink).isBetween(100.0, 810.0);
-    assertThat(wall(home(0, BOARD, WOOL, BRICK), vapour(Range.exactly(brink * 0.999))).year().likely())
+    assertThat(
+            wall(home(0, BOARD, WOOL, BRICK), vapour(Range.exactly(brink * 0.999))).year().likely())
         .isEqualTo(Iso13788Element.Verdict.NONE);
-    assertThat(wall(home(0, BOARD, WOOL, BRICK), vapour(Range.exactly(brink * 1.001))).year().likely())
+    assertThat(
+            wall(home(0, BOARD, WOOL, BRICK), vapour(Range.exactly(brink * 1.001))).year().likely())
         .isEqualTo(Iso13788Element.Verdict.DRIES);
   }
 
@@ -180,11 +181,12 @@ class ElementAssessorTest {
   @Test
   void the_working_of_the_worst_month_can_be_redone() {
     Figure settling = wall(BOARD, WOOL, BRICK).year().settling().orElseThrow();
-    List<Double> in =
-        settling.working().inputs().stream().map(i -> i.value().likely()).toList();
+    List<Double> in = settling.working().inputs().stream().map(i -> i.value().likely()).toList();
     double again =
-        2e-10 * ((in.get(0) - in.get(1)) / in.get(3) - (in.get(1) - in.get(2)) / in.get(4))
-            * 86400 * in.get(5);
+        2e-10
+            * ((in.get(0) - in.get(1)) / in.get(3) - (in.get(1) - in.get(2)) / in.get(4))
+            * 86400
+            * in.get(5);
     assertThat(settling.likely()).isCloseTo(again, within(1e-12));
     assertThat(settling.name()).isEqualTo("water that settles in January");
     assertThat(settling.likely()).isCloseTo(0.988, within(0.001));
@@ -203,8 +205,7 @@ class ElementAssessorTest {
 
   @Test
   void layers_of_one_material_are_told_apart() {
-    WallWithin wall =
-        wall(BRICK, "{material: cavity}", BRICK, "{material: cavity}", BRICK);
+    WallWithin wall = wall(BRICK, "{material: cavity}", BRICK, "{material: cavity}", BRICK);
     assertThat(wall.layers())
         .extracting(WallLayer::name)
         .containsExactly(
@@ -217,7 +218,10 @@ class ElementAssessorTest {
   @Test
   void every_layer_says_where_its_figures_come_from() {
     WallWithin wall =
-        wall("{material: plasterboard, thickness: 12.5 mm}", CONTROL, "{material: glass, thickness: 6 mm}",
+        wall(
+            "{material: plasterboard, thickness: 12.5 mm}",
+            CONTROL,
+            "{material: glass, thickness: 6 mm}",
             "{material: polyurethane board, thickness: 50 mm, sd: 100 m}");
     WallLayer board = wall.layers().get(0);
     assertThat(board.airLayer().likely()).isCloseTo(0.125, within(1e-12));
@@ -248,12 +252,17 @@ class ElementAssessorTest {
 
   @Test
   void walls_of_unknown_layers_are_left_out() {
-    assertThat(assess(home(0, "{material: moon dust, thickness: 20 mm}"), IndoorVapours.none()).walls())
+    assertThat(
+            assess(home(0, "{material: moon dust, thickness: 20 mm}"), IndoorVapours.none())
+                .walls())
         .isEmpty();
-    assertThat(assess(home(0, BRICK, "{material: moon dust, thickness: 20 mm}"), IndoorVapours.none()).walls())
+    assertThat(
+            assess(home(0, BRICK, "{material: moon dust, thickness: 20 mm}"), IndoorVapours.none())
+                .walls())
         .isEmpty();
     assertThat(assess(home(0, "{material: brick}"), IndoorVapours.none()).walls()).isEmpty();
-    assertThat(assess(home(0, "{material: brick, thickness: 0 mm}"), IndoorVapours.none()).walls()).isEmpty();
+    assertThat(assess(home(0, "{material: brick, thickness: 0 mm}"), IndoorVapours.none()).walls())
+        .isEmpty();
   }
 
   @Test

@@ -27,8 +27,7 @@ class SurveyChecksTest {
     Reading<Survey> reading =
         RecordReader.read(Survey.class, text, "survey.yaml", Vocabularies.none());
     assertThat(reading.problems()).extracting(ProblemText::of).isEmpty();
-    return SurveyChecks.of(
-        reading.value().orElseThrow(), reading.places(), THIN, List.of());
+    return SurveyChecks.of(reading.value().orElseThrow(), reading.places(), THIN, List.of());
   }
 
   @Test
@@ -105,8 +104,7 @@ class SurveyChecksTest {
         """;
     Reading<Survey> reading =
         RecordReader.read(Survey.class, text, "survey.yaml", Vocabularies.none());
-    assertThat(
-            SurveyChecks.of(reading.value().orElseThrow(), reading.places(), THIN, List.of()))
+    assertThat(SurveyChecks.of(reading.value().orElseThrow(), reading.places(), THIN, List.of()))
         .extracting(p -> p.code() + " " + p.key())
         .containsExactly("S010 rooms[0].windows[0].background_ventilator");
   }
