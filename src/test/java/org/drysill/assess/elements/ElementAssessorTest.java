@@ -115,7 +115,7 @@ class ElementAssessorTest {
         .isEqualTo(
             "Likely no water settles. At the unfavourable ends of all ranges it settles between the"
                 + " mineral wool and the brick and dries within the year.");
-    WallWithin stays = wall(home(0, BOARD, WOOL, FOIL, BRICK), vapour(new Range(0, 100, 700)));
+    WallWithin stays = wall(home(0, BOARD, WOOL, FOIL, BRICK), vapour(new Range(0, 100, 1100)));
     assertThat(stays.accumulation().verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(stays.accumulation().because())
         .startsWith("Likely no water settles, but at the unfavourable ends");
