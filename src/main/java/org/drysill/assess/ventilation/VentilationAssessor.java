@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
@@ -19,6 +20,8 @@ import org.drysill.assess.ventilation.provided.Provision;
 import org.drysill.assess.ventilation.required.Demand;
 import org.drysill.assess.ventilation.required.Demands;
 import org.drysill.assess.ventilation.required.RuleFacts;
+import org.drysill.assess.ventilation.rooms.RoomAirAssessor;
+import org.drysill.assess.ventilation.rooms.RoomAirResult;
 import org.drysill.reference.rules.RuleCatalogue;
 import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.ventilation.VentilationDefaults;
@@ -44,12 +47,14 @@ public final class VentilationAssessor {
     Comparisons comparisons = new Comparisons(home, facts);
     Optional<Figure> required = comparisons.required(governing, demand);
     ProvidedAir air = Provision.of(home, defaults);
+    RoomAirResult rooms = RoomAirAssessor.of(home, air, defaults);
     return new VentilationResult(
         governing,
         comparisons.asked(governing, demand, required),
         comparisons.all(governing, rules),
         Quoted.in(home, defaults),
         air,
+        rooms,
         WholeHome.of(governing, demand, required, air),
         extract(governing, home, air, demand, required),
         SupplyFindings.of(governing, home, air, required, demand),
@@ -57,7 +62,7 @@ public final class VentilationAssessor {
         PurgeFindings.ofHabitableRooms(governing, home),
         TransferFindings.of(governing, home, defaults),
         FanPowerFindings.of(governing, air),
-        air.assumptions());
+        Stream.concat(air.assumptions().stream(), rooms.assumptions().stream()).toList());
   }
 
   private static RuleSet governing(Jurisdiction jurisdiction, RuleCatalogue rules) {

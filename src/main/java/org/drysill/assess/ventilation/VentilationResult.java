@@ -8,6 +8,7 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.ventilation.adequacy.PurgeOpening;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
+import org.drysill.assess.ventilation.rooms.RoomAirResult;
 import org.drysill.reference.rules.RuleSet;
 
 /**
@@ -18,6 +19,7 @@ import org.drysill.reference.rules.RuleSet;
  * @param comparisons what every rule set asks of this home, the governing one first
  * @param quoted air-change figures that people are told, and what each means in this home
  * @param provided what the home gets
+ * @param rooms how the air moves from room to room
  * @param wholeHome provided against required
  * @param extract each wet room's extract against its published rate
  * @param supply supply to each added room with a heat-recovery unit of its own
@@ -33,6 +35,7 @@ public record VentilationResult(
     List<RuleComparison> comparisons,
     List<QuotedAirChange> quoted,
     ProvidedAir provided,
+    RoomAirResult rooms,
     Finding wholeHome,
     List<Finding> extract,
     List<Finding> supply,

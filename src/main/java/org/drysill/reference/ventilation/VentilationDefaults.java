@@ -20,6 +20,7 @@ import org.drysill.yaml.Quantity;
  * @param leakage ways from air changes at 50 Pa to infiltration
  * @param ventilators how background ventilators are counted
  * @param doorWidth width of a door whose width the survey does not say
+ * @param roomAir the way of air from room to room
  * @param quoted air-change figures that people are told
  */
 public record VentilationDefaults(
@@ -47,6 +48,7 @@ public record VentilationDefaults(
         List<LeakageMethod> leakage,
     @Key(about = "How background ventilators are counted") Ventilators ventilators,
     @Key(about = "Width of a door whose width the survey does not say") SourcedLength doorWidth,
+    @Key(about = "The way of air from room to room") RoomAirDefaults roomAir,
     @Key(about = "Air-change figures that people are told", required = true)
         List<QuotedRate> quoted) {
   private static final String FILE = "defaults/ventilation.yaml";
