@@ -18,6 +18,7 @@ import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
+import org.drysill.report.roomair.RoomAirBlocks;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.table.FindingTable;
@@ -35,6 +36,7 @@ final class AirChapter implements Chapter {
     AirChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.of("air", c)));
     blocks.add(parts(desk));
     fans(desk).ifPresent(blocks::add);
+    blocks.addAll(RoomAirBlocks.of(desk));
     group(desk, blocks, "Extract in wet rooms", air.extract());
     group(desk, blocks, "Supply to rooms", air.supply());
     group(desk, blocks, "Background ventilators", air.background());

@@ -25,6 +25,8 @@ public final class ChartPainter {
       new SourceBarsPainter(bars, setter).paint(width, height);
     } else if (chart instanceof CostEffect points) {
       new CostEffectPainter(points, setter).paint(width, height);
+    } else if (chart instanceof AirSketch sketch) {
+      new AirSketchPainter(sketch, setter).paint(width);
     } else {
       throw new AssertionError("no painter for " + chart.kind());
     }

@@ -4,7 +4,8 @@ package org.drysill.report.chart;
  * What a chart shows. Every number is already rounded and worded by whoever made the spec; a chart
  * only finds places on paper.
  */
-public sealed interface ChartSpec permits RangeBars, RuleBars, MonthLines, SourceBars, CostEffect {
+public sealed interface ChartSpec
+    permits RangeBars, RuleBars, MonthLines, SourceBars, CostEffect, AirSketch {
   /** The words around the chart. */
   ChartText text();
 

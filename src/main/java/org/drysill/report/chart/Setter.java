@@ -103,6 +103,12 @@ final class Setter {
     canvas.graphics().fill(shape);
   }
 
+  void outline(Shape shape, Ink ink, double thickness) {
+    canvas.graphics().setColor(ink.color());
+    canvas.graphics().setStroke(Strokes.butt(thickness));
+    canvas.graphics().draw(shape);
+  }
+
   void dot(double x, double y, double radius, boolean filled) {
     Ellipse2D circle = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
     canvas.graphics().setColor((filled ? Ink.INK : Ink.PAPER).color());
