@@ -74,8 +74,7 @@ final class NewtonBalance {
   private double[][] slopes(double[] pressures) {
     double[][] matrix = new double[rooms][rooms];
     for (AirNetwork.Outside way : network.outside()) {
-      matrix[way.room()][way.room()] +=
-          way.path().slope(way.outsidePa() - pressures[way.room()]);
+      matrix[way.room()][way.room()] += way.path().slope(way.outsidePa() - pressures[way.room()]);
     }
     for (AirNetwork.Between way : network.between()) {
       int a = way.from();

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A home with its air flows: each room a rectangle in proportion to its floor area, one storey above
- * the other, the hall of a storey between the rooms that open into it.
+ * A home with its air flows: each room a rectangle in proportion to its floor area, one storey
+ * above the other, the hall of a storey between the rooms that open into it.
  *
  * @param text the words around the chart
  * @param storeys the storeys from top to bottom
@@ -24,8 +24,7 @@ public record AirSketch(ChartText text, List<Storey> storeys) implements ChartSp
    * @param rooms the other rooms
    * @param below air between its hall and that of the storey below; in is upwards
    */
-  public record Storey(
-      String label, Optional<Room> hall, List<Room> rooms, Optional<Flow> below) {
+  public record Storey(String label, Optional<Room> hall, List<Room> rooms, Optional<Flow> below) {
     /** Copies the list. */
     public Storey {
       rooms = List.copyOf(rooms);

@@ -105,8 +105,7 @@ final class AirSketchPainter {
     frame(box);
     double most = AirSketchLayout.GAP + AirSketchLayout.ARROW;
     String name = setter.clipped(box.room().label(), 2 * most, Face.REGULAR);
-    setter.right(
-        name, layout.middle() - 2 * BESIDE, baseline(floor.top()), Face.REGULAR, Ink.INK);
+    setter.right(name, layout.middle() - 2 * BESIDE, baseline(floor.top()), Face.REGULAR, Ink.INK);
     double[] next = {floor.hallFlowsTop(), floor.hallFlowsTop()};
     for (AirSketch.Flow flow : box.room().outside()) {
       int side = flow.in() ? 0 : 1;

@@ -110,7 +110,9 @@ public final class RoomAirBlocks {
   /** Names the room that is worst off, unless that would be an artefact of how leaks are spread. */
   private String least() {
     List<Figure> changes = new ArrayList<>();
-    air.rooms().stream().filter(this::habitable).forEach(r -> r.airChange().ifPresent(changes::add));
+    air.rooms().stream()
+        .filter(this::habitable)
+        .forEach(r -> r.airChange().ifPresent(changes::add));
     changes.sort(Comparator.comparingDouble(Figure::likely));
     if (changes.isEmpty()) {
       return "Air in and out of each room";
@@ -151,8 +153,7 @@ public final class RoomAirBlocks {
         flow(sum(RoomBalance::extractM3S)),
         flow(sum(RoomBalance::leaksOutM3S)),
         Cells.text(Cells.NOTHING),
-        Cells.text(
-            numbers.spread(provided.wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN)),
+        Cells.text(numbers.spread(provided.wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN)),
         Cells.text(numbers.plain(provided.airChange())));
   }
 
@@ -161,8 +162,7 @@ public final class RoomAirBlocks {
   }
 
   private Cell flow(double m3S) {
-    return Cells.text(
-        m3S > 0 ? numbers.plain(m3S, Unit.AIRFLOW, Rounding.NEAREST) : Cells.NOTHING);
+    return Cells.text(m3S > 0 ? numbers.plain(m3S, Unit.AIRFLOW, Rounding.NEAREST) : Cells.NOTHING);
   }
 
   private Cell spread(Optional<Figure> figure) {

@@ -91,7 +91,8 @@ final class Sketches {
       String label = byStorey.size() > 1 ? label(entry.getKey()) : "";
       Optional<RoomBalance> hall = hall(entry.getValue());
       Optional<RoomBalance> below =
-          Optional.ofNullable(byStorey.higherEntry(entry.getKey())).flatMap(e -> hall(e.getValue()));
+          Optional.ofNullable(byStorey.higherEntry(entry.getKey()))
+              .flatMap(e -> hall(e.getValue()));
       storeys.addAll(new StoreyRooms(this, label, entry.getValue(), hall, below).parts());
     }
     return storeys;
@@ -109,9 +110,7 @@ final class Sketches {
   private Optional<RoomBalance> hall(List<RoomBalance> rooms) {
     return rooms.stream()
         .filter(room -> ways(room, rooms) > 0)
-        .max(
-            Comparator.comparing(RoomBalance::hall)
-                .thenComparingLong(room -> ways(room, rooms)));
+        .max(Comparator.comparing(RoomBalance::hall).thenComparingLong(room -> ways(room, rooms)));
   }
 
   private long ways(RoomBalance room, List<RoomBalance> rooms) {
@@ -141,9 +140,7 @@ final class Sketches {
 
   String label(RoomBalance room) {
     String area =
-        room.floorAreaM2() > 0
-            ? ", " + numbers.one(room.floorAreaM2(), Unit.SQUARE_METRE)
-            : "";
+        room.floorAreaM2() > 0 ? ", " + numbers.one(room.floorAreaM2(), Unit.SQUARE_METRE) : "";
     return Words.capital(Words.shortened(room.name(), 24)) + area;
   }
 

@@ -41,10 +41,7 @@ final class StoreyRooms {
 
   List<Storey> parts() {
     List<Room> others =
-        rooms.stream()
-            .filter(room -> hall.filter(room::equals).isEmpty())
-            .map(this::room)
-            .toList();
+        rooms.stream().filter(room -> hall.filter(room::equals).isEmpty()).map(this::room).toList();
     Optional<Room> middle = hall.map(this::middle);
     List<Storey> parts = new ArrayList<>();
     int from = 0;
@@ -65,10 +62,7 @@ final class StoreyRooms {
   private Storey part(Optional<Room> middle, List<Room> others, int from, int to) {
     String more = from == 0 || label.isEmpty() ? label : label + ", continued";
     return new Storey(
-        more,
-        middle,
-        others.subList(from, to),
-        to == others.size() ? stair() : Optional.empty());
+        more, middle, others.subList(from, to), to == others.size() ? stair() : Optional.empty());
   }
 
   /** Between this hall and the one below; in is upwards. */
@@ -93,8 +87,7 @@ final class StoreyRooms {
         hall.flatMap(middle -> sketches.door(room, middle))
             .flatMap(
                 way ->
-                    sketches.flow(
-                        Kind.TRANSFER, way.to().equals(room.room()), way.flowM3S(), ""));
+                    sketches.flow(Kind.TRANSFER, way.to().equals(room.room()), way.flowM3S(), ""));
     return new Room(
         sketches.label(room), room.floorAreaM2(), outside(room, hall.stream().toList()), door);
   }
@@ -103,7 +96,8 @@ final class StoreyRooms {
   private Room middle(RoomBalance room) {
     List<RoomBalance> drawn =
         Stream.concat(rooms.stream(), Stream.concat(below.stream(), above(room))).toList();
-    return new Room(sketches.label(room), room.floorAreaM2(), outside(room, drawn), Optional.empty());
+    return new Room(
+        sketches.label(room), room.floorAreaM2(), outside(room, drawn), Optional.empty());
   }
 
   /** Halls above, whose stair is drawn from there. */
@@ -137,8 +131,6 @@ final class StoreyRooms {
                     flow.kind(),
                     flow.in(),
                     flow.size(),
-                    flow.label()
-                        + (in ? " from " : " to ")
-                        + Words.shortened(other.name(), 40)));
+                    flow.label() + (in ? " from " : " to ") + Words.shortened(other.name(), 40)));
   }
 }

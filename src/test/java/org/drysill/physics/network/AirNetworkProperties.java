@@ -20,7 +20,8 @@ class AirNetworkProperties {
   @Property
   void everyRoomIsInBalance(@ForAll @IntRange(min = 1, max = 30) int rooms, @ForAll long seed) {
     AirNetwork network = network(rooms, seed);
-    assertThat(imbalances(network, network.balanced())).allSatisfy(i -> assertThat(i).isCloseTo(0, within(1e-12)));
+    assertThat(imbalances(network, network.balanced()))
+        .allSatisfy(i -> assertThat(i).isCloseTo(0, within(1e-12)));
   }
 
   @Property
@@ -41,7 +42,8 @@ class AirNetworkProperties {
     Pressures there = other.balanced();
     Pressures here = network.balanced();
     for (int i = 0; i < rooms; i++) {
-      assertThat(there.pa(rooms - 1 - i)).isCloseTo(here.pa(i), within(1e-6 + 1e-8 * Math.abs(here.pa(i))));
+      assertThat(there.pa(rooms - 1 - i))
+          .isCloseTo(here.pa(i), within(1e-6 + 1e-8 * Math.abs(here.pa(i))));
     }
   }
 
@@ -87,7 +89,9 @@ class AirNetworkProperties {
             List.of(0.0, fan, fan),
             List.of(new Between(0, 1, door), new Between(2, 0, door)),
             List.of(
-                new Outside(0, path(random), 0), new Outside(1, crack, 1), new Outside(2, crack, 1)));
+                new Outside(0, path(random), 0),
+                new Outside(1, crack, 1),
+                new Outside(2, crack, 1)));
     Pressures pressures = network.balanced();
     assertThat(pressures.pa(1)).isCloseTo(pressures.pa(2), within(1e-6));
   }

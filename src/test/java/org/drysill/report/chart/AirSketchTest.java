@@ -145,7 +145,11 @@ class AirSketchTest {
             }
           };
       new Arrow(new Setter(canvas, FONTS), 10).across(flow(kind, true, 5, ""), 0, 60, 10);
-      solid.append(kind).append(' ').append(out.toString().split("<path", -1).length - 1).append(' ');
+      solid
+          .append(kind)
+          .append(' ')
+          .append(out.toString().split("<path", -1).length - 1)
+          .append(' ');
     }
     assertThat(solid.toString()).isEqualTo("SUPPLY 2 EXTRACT 2 LEAKS 10 TRANSFER 2 ");
   }

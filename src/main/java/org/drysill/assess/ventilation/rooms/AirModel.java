@@ -15,9 +15,9 @@ import org.drysill.reference.ventilation.VentilationDefaults;
 
 /**
  * Puts the home together as a network. Wind and warmth stand in it as one pressure: half of the
- * cracks of every room have it at their outer end, the other half its opposite, so that air comes in
- * here and goes out there without any fan. Its size is that at which the home as a whole gets the
- * outdoor air that was found for it.
+ * cracks of every room have it at their outer end, the other half its opposite, so that air comes
+ * in here and goes out there without any fan. Its size is that at which the home as a whole gets
+ * the outdoor air that was found for it.
  */
 final class AirModel {
   private static final int HALVINGS = 50;

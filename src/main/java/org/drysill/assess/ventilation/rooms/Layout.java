@@ -81,8 +81,7 @@ final class Layout {
       return new Way(from, to, doorArea(gap, door.width()), Way.Kind.MEASURED);
     }
     if (places.get(from).isHall() && places.get(to).isHall()) {
-      return new Way(
-          from, to, defaults.roomAir().openWay().value().value(), Way.Kind.OPEN);
+      return new Way(from, to, defaults.roomAir().openWay().value().value(), Way.Kind.OPEN);
     }
     return new Way(from, to, doorArea(usualGap(), door.width()), Way.Kind.GAP_ASSUMED);
   }

@@ -123,14 +123,12 @@ class RoomAirProperties {
     RoomAirResult there =
         assess(home(String.format(Locale.ROOT, "%.9f m3/h", litres * 3.6))).rooms();
     for (int i = 0; i < here.rooms().size(); i++) {
-      assertThat(there.rooms().get(i).inM3S())
-          .isCloseTo(here.rooms().get(i).inM3S(), within(1e-9));
+      assertThat(there.rooms().get(i).inM3S()).isCloseTo(here.rooms().get(i).inM3S(), within(1e-9));
     }
   }
 
   @Property(tries = 50)
-  void roomsThatMirrorEachOtherGetTheSame(
-      @ForAll @DoubleRange(min = 1, max = 60) double litres) {
+  void roomsThatMirrorEachOtherGetTheSame(@ForAll @DoubleRange(min = 1, max = 60) double litres) {
     RoomAirResult air = assess(home(String.format(Locale.ROOT, "%.6f l/s", litres))).rooms();
     RoomBalance east = air.room("east").orElseThrow();
     RoomBalance west = air.room("west").orElseThrow();

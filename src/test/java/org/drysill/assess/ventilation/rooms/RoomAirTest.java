@@ -94,7 +94,8 @@ class RoomAirTest {
         .isGreaterThan(1.1 * room(open, "bed").leaksInM3S() / 20);
     // A room with a window is none without outside wall, whatever else was written.
     RoomAirResult seen =
-        assess(without.replace("external_wall: no", "external_wall: no, windows: [{id: v}]")).rooms();
+        assess(without.replace("external_wall: no", "external_wall: no, windows: [{id: v}]"))
+            .rooms();
     assertThat(room(seen, "bath").leaksInM3S()).isGreaterThan(3 * room(air, "bath").leaksInM3S());
   }
 
@@ -115,7 +116,9 @@ class RoomAirTest {
     RoomAirResult air = assess(FLAT).rooms();
     assertThat(assumed(air))
         .containsExactly(
-            "ventilation.rooms.leaks", "ventilation.rooms.doors_closed", "ventilation.rooms.door_gaps");
+            "ventilation.rooms.leaks",
+            "ventilation.rooms.doors_closed",
+            "ventilation.rooms.door_gaps");
     assertThat(air.assumptions().get(2).about()).isEqualTo("1 door whose gap was not measured");
     assertThat(door(air, "bed", "hall").recorded()).isTrue();
   }
