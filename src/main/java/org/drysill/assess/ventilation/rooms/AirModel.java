@@ -36,8 +36,8 @@ final class AirModel {
 
   /** Fans at their mean flows, and the weather that gives the home its outdoor air. */
   AirState mean(ProvidedAir air, Case at) {
-    double[] supply = fans.supply(fan -> at.of(fan.supply().value()));
-    double[] extract = fans.extract(fan -> at.of(fan.extract().value()));
+    List<Double> supply = fans.supply(fan -> at.of(fan.supply().value()));
+    List<Double> extract = fans.extract(fan -> at.of(fan.extract().value()));
     double asked = at.of(air.wholeHome().value());
     double low = 0;
     double high = 1;
@@ -65,11 +65,11 @@ final class AirModel {
         at);
   }
 
-  private AirState state(double[] supply, double[] extract, double weatherPa, Case at) {
+  private AirState state(List<Double> supply, List<Double> extract, double weatherPa, Case at) {
     List<Double> net = new ArrayList<>();
     List<Outside> outside = new ArrayList<>();
-    for (int i = 0; i < supply.length; i++) {
-      net.add(supply[i] - extract[i]);
+    for (int i = 0; i < supply.size(); i++) {
+      net.add(supply.get(i) - extract.get(i));
       for (AirPath half : List.of(cracks.halfOfLeaks(i, at), cracks.halfOfVentilators(i, at))) {
         if (half.coefficient() > 0) {
           outside.add(new Outside(i, half, weatherPa));

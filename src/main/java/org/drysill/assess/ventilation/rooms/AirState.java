@@ -1,5 +1,6 @@
 package org.drysill.assess.ventilation.rooms;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import org.drysill.physics.network.AirNetwork;
 import org.drysill.physics.network.Pressures;
@@ -14,7 +15,13 @@ import org.drysill.physics.network.Pressures;
  * @param weatherPa pressure of the weather [Pa]
  */
 record AirState(
-    AirNetwork network, Pressures pressures, double[] supply, double[] extract, double weatherPa) {
+    AirNetwork network, Pressures pressures, List<Double> supply, List<Double> extract, double weatherPa) {
+  /** Copies the lists. */
+  AirState {
+    supply = List.copyOf(supply);
+    extract = List.copyOf(extract);
+  }
+
   /** Outdoor air that comes in through the leaks of a place [m³/s]. */
   double leaksIn(int place) {
     return leaks(place).map(q -> Math.max(q, 0)).sum();
@@ -35,6 +42,6 @@ record AirState(
   double outdoorAir() {
     double leaking =
         network.outside().stream().mapToDouble(way -> Math.max(0, way.flowM3S(pressures))).sum();
-    return DoubleStream.of(supply).sum() + leaking;
+    return supply.stream().mapToDouble(Double::doubleValue).sum() + leaking;
   }
 }

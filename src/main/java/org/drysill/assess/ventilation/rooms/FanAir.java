@@ -1,5 +1,6 @@
 package org.drysill.assess.ventilation.rooms;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,12 +24,12 @@ final class FanAir {
   }
 
   /** Outdoor air blown into each place [m³/s]. */
-  double[] supply(ToDoubleFunction<FanFlow> flow) {
+  List<Double> supply(ToDoubleFunction<FanFlow> flow) {
     return spread(flow, true);
   }
 
   /** Air taken out of each place to the outside [m³/s]. */
-  double[] extract(ToDoubleFunction<FanFlow> flow) {
+  List<Double> extract(ToDoubleFunction<FanFlow> flow) {
     return spread(flow, false);
   }
 
@@ -47,13 +48,13 @@ final class FanAir {
     return fan.fan().kind() == FanKind.BALANCED_HEAT_RECOVERY;
   }
 
-  private double[] spread(ToDoubleFunction<FanFlow> flow, boolean supply) {
+  private List<Double> spread(ToDoubleFunction<FanFlow> flow, boolean supply) {
     double[] sums = new double[layout.places().size()];
     for (FanFlow fan : fans) {
       double all = flow.applyAsDouble(fan);
       shares(fan, supply).forEach((place, share) -> sums[place] += all * share);
     }
-    return sums;
+    return Arrays.stream(sums).boxed().toList();
   }
 
   private Map<Integer, Double> shares(FanFlow fan, boolean supply) {

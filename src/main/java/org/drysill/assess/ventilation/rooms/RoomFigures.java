@@ -27,12 +27,12 @@ final class RoomFigures {
   }
 
   Figure outdoorAir(RoomFacts room, int i, Map<Case, AirState> mean) {
-    Range supply = over(mean, state -> state.supply()[i]);
+    Range supply = over(mean, state -> state.supply().get(i));
     Range leaks = over(mean, state -> state.leaksIn(i));
     return new Figure(
         "room." + room.id() + ".outdoor_air",
         "outdoor air that reaches the " + room.name() + " itself",
-        over(mean, state -> state.supply()[i] + state.leaksIn(i)),
+        over(mean, state -> state.supply().get(i) + state.leaksIn(i)),
         Unit.AIRFLOW,
         Basis.ASSUMED,
         () ->
