@@ -15,7 +15,11 @@ import org.drysill.physics.network.Pressures;
  * @param weatherPa pressure of the weather [Pa]
  */
 record AirState(
-    AirNetwork network, Pressures pressures, List<Double> supply, List<Double> extract, double weatherPa) {
+    AirNetwork network,
+    Pressures pressures,
+    List<Double> supply,
+    List<Double> extract,
+    double weatherPa) {
   /** Copies the lists. */
   AirState {
     supply = List.copyOf(supply);
