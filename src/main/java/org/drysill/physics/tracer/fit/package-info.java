@@ -1,0 +1,2 @@
+/** Exponential fits with honest errors, and how several of them become one. */
+package org.drysill.physics.tracer.fit;
