@@ -49,10 +49,17 @@ public final class AirChangeExperiment {
   public static void main(String[] arguments) {
     int rooms = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200;
     int days = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 14;
-    System.out.printf(Locale.ROOT, "%d rooms, %d days each; all but the first in %%%n", rooms, days);
     System.out.printf(
-        Locale.ROOT, "%-8s%12s%14s%12s%12s%8s%n", "", "no answer", "bound holds", "covered",
-        "half width", "bias");
+        Locale.ROOT, "%d rooms, %d days each; all but the first in %%%n", rooms, days);
+    System.out.printf(
+        Locale.ROOT,
+        "%-8s%12s%14s%12s%12s%8s%n",
+        "",
+        "no answer",
+        "bound holds",
+        "covered",
+        "half width",
+        "bias");
     print("CO2", co2(rooms, days));
     print("vapour", vapour(rooms, days));
   }

@@ -15,8 +15,8 @@ public sealed interface AirChangeEvidence {
    *
    * @param perHour n with its confidence interval [1/h]
    * @param decays how many decays
-   * @param between standard deviation of n between decays beyond their errors, as a share of n: wind,
-   *     doors
+   * @param between standard deviation of n between decays beyond their errors, as a share of n:
+   *     wind, doors
    */
   record FromTracer(Range perHour, int decays, double between) implements AirChangeEvidence {}
 
@@ -30,7 +30,6 @@ public sealed interface AirChangeEvidence {
    * @param decays how many decays
    * @param capacitance M that was taken for granted [1]
    */
-  record FromVapour(
-      double atLeastPerHour, double hardlyAbovePerHour, int decays, Range capacitance)
+  record FromVapour(double atLeastPerHour, double hardlyAbovePerHour, int decays, Range capacitance)
       implements AirChangeEvidence {}
 }

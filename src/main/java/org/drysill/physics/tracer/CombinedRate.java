@@ -15,7 +15,7 @@ import org.drysill.physics.tracer.fit.RandomEffects;
 public record CombinedRate(RandomEffects logarithms) {
   /** Combines at least one fit, each with a rate above 0. */
   static CombinedRate of(List<FittedExponential> fits, Confidence confidence) {
-    List<Estimate> logarithms = 
+    List<Estimate> logarithms =
         fits.stream().map(fit -> logarithm(fit, confidence.model())).toList();
     return new CombinedRate(RandomEffects.of(logarithms, confidence.daily()));
   }

@@ -21,8 +21,7 @@ public record Decays(Substance substance, List<Decay> all) {
       TracerSeries series, ReadingErrors errors, Substance substance, DecayRules rules) {
     DecayJudge judge = new DecayJudge(series, errors, substance, rules);
     return new Decays(
-        substance,
-        Falls.of(series, errors, substance, rules).stream().map(judge::judge).toList());
+        substance, Falls.of(series, errors, substance, rules).stream().map(judge::judge).toList());
   }
 
   /** Those whose rate counts. */
@@ -46,7 +45,6 @@ public record Decays(Substance substance, List<Decay> all) {
     List<FittedExponential> fits = accepted().stream().map(Decay.Accepted::fit).toList();
     return fits.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            substance.evidence(CombinedRate.of(fits, confidence), confidence.level()));
+        : Optional.of(substance.evidence(CombinedRate.of(fits, confidence), confidence.level()));
   }
 }

@@ -18,8 +18,7 @@ final class Falls {
   private final DecayRules rules;
   private final double threshold;
 
-  private Falls(
-      TracerSeries series, ReadingErrors errors, Substance substance, DecayRules rules) {
+  private Falls(TracerSeries series, ReadingErrors errors, Substance substance, DecayRules rules) {
     this.series = series;
     this.errors = errors;
     this.substance = substance;

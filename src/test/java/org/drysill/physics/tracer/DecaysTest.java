@@ -39,7 +39,9 @@ class DecaysTest {
     double settled = 2.25;
     DoubleUnaryOperator curve = t -> riseAndDecay(t, 3000, rate);
     Decays tooShort = co2(series(settled + least - 0.25, curve, 0));
-    assertThat(tooShort.rejected()).extracting(Decay.Rejected::reason).containsExactly(Rejection.TOO_SHORT);
+    assertThat(tooShort.rejected())
+        .extracting(Decay.Rejected::reason)
+        .containsExactly(Rejection.TOO_SHORT);
     assertThat(tooShort.rejected().get(0).found()).isBetween(0.7, 1.0);
     assertThat(tooShort.rejected().get(0).allowed()).isEqualTo(1);
     assertThat(tooShort.airChange(CONFIDENCE)).isEmpty();
@@ -58,10 +60,7 @@ class DecaysTest {
   @Test
   void a_decay_begins_where_the_concentration_leaves_its_plateau() {
     TracerSeries series =
-        series(
-            14,
-            t -> t < 2 ? 50 + 475 * t : t < 8 ? 1000 : 1000 * Math.exp(-0.6 * (t - 8)),
-            8);
+        series(14, t -> t < 2 ? 50 + 475 * t : t < 8 ? 1000 : 1000 * Math.exp(-0.6 * (t - 8)), 8);
     Decay.Accepted decay = co2(series).accepted().get(0);
     assertThat(decay.stretch().startHours()).isBetween(8.2, 8.8);
     assertThat(decay.fit().ratePerHour()).isCloseTo(0.6, within(0.03));
@@ -69,21 +68,18 @@ class DecaysTest {
 
   @Test
   void a_rise_a_gap_and_a_standstill_are_told_apart() {
-    DoubleUnaryOperator back =
-        t -> t < 3.5 ? riseAndDecay(t, 1500, 0.4) : 823 + 300 * (t - 3.5);
+    DoubleUnaryOperator back = t -> t < 3.5 ? riseAndDecay(t, 1500, 0.4) : 823 + 300 * (t - 3.5);
     assertThat(reason(series(6, back, 0))).isEqualTo(Rejection.ROSE_AGAIN);
     DoubleUnaryOperator standstill = t -> Math.max(1000, riseAndDecay(t, 1500, 0.4));
     assertThat(reason(series(9, standstill, 0))).isEqualTo(Rejection.TOO_FLAT);
-    double[] times =
-        Arrays.stream(every5Minutes(10)).filter(t -> t < 3.5 || t > 5).toArray();
+    double[] times = Arrays.stream(every5Minutes(10)).filter(t -> t < 3.5 || t > 5).toArray();
     double[] values = Arrays.stream(times).map(t -> riseAndDecay(t, 1500, 0.4)).toArray();
     assertThat(reason(TracerSeries.of(times, values))).isEqualTo(Rejection.CUT_BY_GAP);
   }
 
   @Test
   void a_low_excess_is_too_weak_and_says_by_how_much() {
-    Decay.Rejected weak =
-        co2(series(8, t -> riseAndDecay(t, 250, 0.5), 0)).rejected().get(0);
+    Decay.Rejected weak = co2(series(8, t -> riseAndDecay(t, 250, 0.5), 0)).rejected().get(0);
     assertThat(weak.reason()).isEqualTo(Rejection.TOO_WEAK);
     assertThat(weak.found()).isLessThan(weak.allowed());
     assertThat(weak.allowed()).isCloseTo(5 * Math.hypot(10, 20) * Math.E, within(1e-9));
@@ -91,8 +87,7 @@ class DecaysTest {
 
   @Test
   void a_fast_decay_between_few_readings_is_rejected() {
-    Decay.Rejected few =
-        co2(series(6, t -> riseAndDecay(t, 1500, 4), 0)).rejected().get(0);
+    Decay.Rejected few = co2(series(6, t -> riseAndDecay(t, 1500, 4), 0)).rejected().get(0);
     assertThat(few.reason()).isEqualTo(Rejection.TOO_FEW_READINGS);
     assertThat(few.found()).isLessThan(8);
   }
@@ -158,8 +153,7 @@ class DecaysTest {
     TracerSeries series =
         series(30, t -> t < 1 ? 2 : t < 2 ? 2 + 6 * (t - 1) : 2 + 6 * Math.exp(-0.1 * (t - 2)), 0);
     Decays decays =
-        Decays.find(
-            series, DecayFixtures.VAPOUR, RULES.vapour(), RULES.decays().ofVapour());
+        Decays.find(series, DecayFixtures.VAPOUR, RULES.vapour(), RULES.decays().ofVapour());
     FromVapour air = (FromVapour) decays.airChange(CONFIDENCE).orElseThrow();
     assertThat(air.atLeastPerHour()).isBetween(0.06, 0.1);
     assertThat(air.hardlyAbovePerHour()).isBetween(1.5, 2.5);
@@ -171,8 +165,7 @@ class DecaysTest {
   void vapour_whose_level_before_nobody_logged_gives_nothing() {
     TracerSeries series = series(30, t -> 2 + 6 * Math.exp(-0.1 * t), 0);
     Decays decays =
-        Decays.find(
-            series, DecayFixtures.VAPOUR, RULES.vapour(), RULES.decays().ofVapour());
+        Decays.find(series, DecayFixtures.VAPOUR, RULES.vapour(), RULES.decays().ofVapour());
     assertThat(decays.rejected())
         .extracting(Decay.Rejected::reason)
         .containsExactly(Rejection.LEVEL_BEFORE_UNKNOWN);

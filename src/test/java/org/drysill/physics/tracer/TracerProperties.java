@@ -80,10 +80,8 @@ class TracerProperties {
   }
 
   private static double airChange(TracerSeries series, ReadingErrors errors) {
-    Decays decays =
-        Decays.find(series, errors, new Substance.Inert(), RULES.decays().ofCo2());
-    AirChangeEvidence evidence =
-        decays.airChange(RULES.confidence().confidence()).orElseThrow();
+    Decays decays = Decays.find(series, errors, new Substance.Inert(), RULES.decays().ofCo2());
+    AirChangeEvidence evidence = decays.airChange(RULES.confidence().confidence()).orElseThrow();
     return ((FromTracer) evidence).perHour().likely();
   }
 }

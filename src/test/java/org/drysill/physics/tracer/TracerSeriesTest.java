@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 class TracerSeriesTest {
   @Test
   void missing_readings_leave_a_gap_and_no_zero() {
-    TracerSeries series =
-        TracerSeries.of(new double[] {0, 1, 2}, new double[] {5, Double.NaN, 3});
+    TracerSeries series = TracerSeries.of(new double[] {0, 1, 2}, new double[] {5, Double.NaN, 3});
     assertThat(series.size()).isEqualTo(2);
     assertThat(series.hours()).containsExactly(0, 2);
     assertThat(series.excesses()).containsExactly(5, 3);
@@ -24,7 +23,8 @@ class TracerSeriesTest {
     refuses("expected 2 values", two, new double[] {1}, two, new double[] {1, 1});
     refuses("must rise", new double[] {1, 1}, two, two, new double[] {1, 1});
     refuses("not finite", new double[] {0, Double.NaN}, two, two, new double[] {1, 1});
-    refuses("not finite", two, new double[] {1, Double.POSITIVE_INFINITY}, two, new double[] {1, 1});
+    refuses(
+        "not finite", two, new double[] {1, Double.POSITIVE_INFINITY}, two, new double[] {1, 1});
     refuses("not finite", two, two, new double[] {1, Double.NaN}, new double[] {1, 1});
     refuses("no weight", two, two, two, new double[] {1, 0});
     refuses("no weight", two, two, two, new double[] {1, Double.POSITIVE_INFINITY});

@@ -129,8 +129,7 @@ public final class ExponentialFit {
       double[] gradient = {decayed, -p[0] * t * decayed, 1};
       equations.add(gradient, values[i] - p[2] - p[0] * decayed, weights[i] / variance);
     }
-    equations.add(
-        new double[] {0, 0, 1}, level.value() - p[2], 1 / square(levelUncertainty()));
+    equations.add(new double[] {0, 0, 1}, level.value() - p[2], 1 / square(levelUncertainty()));
     return equations;
   }
 

@@ -1,6 +1,9 @@
 package org.drysill.physics.tracer.fit;
 
-/** The straight line through ln(C − b) over time, each reading with the weight that its logarithm deserves. */
+/**
+ * The straight line through ln(C − b) over time, each reading with the weight that its logarithm
+ * deserves.
+ */
 final class LogLinear {
   private LogLinear() {}
 

@@ -19,10 +19,10 @@ import org.drysill.physics.Range;
  *
  * <p>s own and c shared standard errors, k the number of estimates, z the normal quantile. t is
  * Student's, for the effective degrees of freedom of Welch and Satterthwaite (as in the Guide to
- * the Expression of Uncertainty in Measurement, annex G; memory): those of the estimates for what
- * τ does not explain, k − 1 + ν0 for the rest. τ0 is the spread that is expected before any
- * estimate and ν0 how many it is worth: one or two decays cannot tell how the air change varies
- * from day to day, and must not pose as its mean.
+ * the Expression of Uncertainty in Measurement, annex G; memory): those of the estimates for what τ
+ * does not explain, k − 1 + ν0 for the rest. τ0 is the spread that is expected before any estimate
+ * and ν0 how many it is worth: one or two decays cannot tell how the air change varies from day to
+ * day, and must not pose as its mean.
  *
  * @param mean the combined value
  * @param ownError standard error by scatter

@@ -28,7 +28,8 @@ public final class StudentT {
    */
   public static double twoSided(double confidence, double degreesOfFreedom) {
     Bounds.inside("confidence", confidence, 1e-6, 1 - 1e-6);
-    int degrees = (int) Math.min(MANY, Bounds.inside("degrees of freedom", degreesOfFreedom, 1, 1e12));
+    int degrees =
+        (int) Math.min(MANY, Bounds.inside("degrees of freedom", degreesOfFreedom, 1, 1e12));
     double low = 0;
     double high = Math.PI / 2;
     for (int i = 0; i < 60; i++) {

@@ -40,8 +40,7 @@ class ExponentialFitTest {
     double[] ones = {1, 1, 1, 1, 1, 1, 1, 1};
     double[] values = Arrays.stream(hours).map(h -> 1580 * Math.exp(-0.4766 * h)).toArray();
     FittedExponential fit = ExponentialFit.decay(hours, values, ones, new Prior(0, 0.5));
-    double expected =
-        TracerGas.uncertaintyOfDecayPerHour(2000, values[7] + 420, 420, 2.5, 0, 0.5);
+    double expected = TracerGas.uncertaintyOfDecayPerHour(2000, values[7] + 420, 420, 2.5, 0, 0.5);
     assertThat(fit.ratePerHour()).isCloseTo(0.4766, within(1e-5));
     assertThat(fit.standardError()).isLessThan(expected * 1.1);
   }
@@ -104,7 +103,8 @@ class ExponentialFitTest {
   @Test
   void too_few_readings_and_a_flat_line_are_refused() {
     double[] three = {0, 1, 2};
-    assertThatThrownBy(() -> ExponentialFit.decay(three, new double[] {3, 2, 1}, three, new Prior(0, 0)))
+    assertThatThrownBy(
+            () -> ExponentialFit.decay(three, new double[] {3, 2, 1}, three, new Prior(0, 0)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("number of readings");
     assertThatThrownBy(() -> ExponentialFit.decay(HOURS, ONES, ONES, new Prior(0, 0)))
