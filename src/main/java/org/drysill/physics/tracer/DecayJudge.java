@@ -34,10 +34,10 @@ final class DecayJudge {
       return rejected(
           stretch, Rejection.TOO_FEW_READINGS, stretch.readings(), rules.leastReadings());
     }
-    return judge(stretch, level, fitted(stretch.from(), stretch.to(), level));
+    return judge(stretch, fitted(stretch.from(), stretch.to(), level));
   }
 
-  private Decay judge(Stretch stretch, Prior level, FittedExponential fit) {
+  private Decay judge(Stretch stretch, FittedExponential fit) {
     double airChanges = fit.ratePerHour() * stretch.hours();
     if (!(airChanges >= rules.leastAirChanges())) {
       return rejected(stretch, tooShort(stretch), airChanges, rules.leastAirChanges());
