@@ -12,6 +12,11 @@ import org.drysill.yaml.Quantity;
  * @param length length
  * @param bends number of bends
  * @param material what it is made of
+ * @param height height of its outer end above the inner one
+ * @param bend how it bends
+ * @param grille what covers its end in the room, beside the fan itself
+ * @param cowl what covers its end outside
+ * @param backdraughtShutter whether a shutter in it stops air from blowing back
  */
 public record Duct(
     @Key(
@@ -34,4 +39,20 @@ public record Duct(
         Optional<Quantity> length,
     @Key(about = "Number of bends", min = 0, max = 50, high = 10, example = "0")
         Optional<Integer> bends,
-    @Key(about = "What it is made of", example = "metal sleeve") Optional<DuctMaterial> material) {}
+    @Key(about = "What it is made of", example = "metal sleeve") Optional<DuctMaterial> material,
+    @Key(
+            about = "Height of its outer end above the inner one, of a passive stack",
+            dimension = Dimension.LENGTH,
+            unit = "m",
+            min = 0,
+            max = 100,
+            high = 15,
+            example = "5.5 m")
+        Optional<Quantity> height,
+    @Key(about = "How it bends", example = "swept") Optional<BendKind> bend,
+    @Key(about = "What covers its end in the room, beside the fan itself", example = "none")
+        Optional<DuctTerminal> grille,
+    @Key(about = "What covers its end outside", example = "wall grille")
+        Optional<DuctTerminal> cowl,
+    @Key(about = "Whether a shutter in it stops air from blowing back", example = "yes")
+        Optional<YesNo> backdraughtShutter) {}

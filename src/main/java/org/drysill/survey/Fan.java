@@ -15,6 +15,10 @@ import org.drysill.yaml.Quantity;
  * @param declaredFlow flow that its maker declares
  * @param measuredFlow flow measured at it while it ran
  * @param boostFlow flow measured at its boost setting
+ * @param fanCurve flows and pressures that its maker declares, by rising flow
+ * @param halfCycle time from one turn of its direction to the next
+ * @param switchingPause time that it stands still at each turn
+ * @param airSource from where a unit that blows air in takes it
  * @param power electric power while it runs
  * @param run when it runs
  * @param hoursPerDay hours a day that it runs
@@ -41,6 +45,31 @@ public record Fan(
         Optional<MeasuredFlow> measuredFlow,
     @Key(about = "Flow measured at its boost setting", example = "22 l/s")
         Optional<MeasuredFlow> boostFlow,
+    @Key(
+            about = "Flows and pressures that its maker declares, two at least, by rising flow",
+            example = "[{flow: 0 l/s, pressure: 45 Pa}, {flow: 26 l/s, pressure: 0 Pa}]")
+        List<CurvePoint> fanCurve,
+    @Key(
+            about = "Time from one turn of its direction to the next, of an alternating unit",
+            dimension = Dimension.DURATION,
+            unit = "s",
+            min = 1,
+            max = 3600,
+            low = 20,
+            high = 300,
+            example = "70 s")
+        Optional<Quantity> halfCycle,
+    @Key(
+            about = "Time that it stands still at each turn, within the half cycle",
+            dimension = Dimension.DURATION,
+            unit = "s",
+            min = 0,
+            max = 3600,
+            high = 30,
+            example = "4 s")
+        Optional<Quantity> switchingPause,
+    @Key(about = "From where a unit that blows air in takes it", example = "loft")
+        Optional<AirSource> airSource,
     @Key(
             about = "Electric power while it runs",
             dimension = Dimension.POWER,
@@ -77,6 +106,7 @@ public record Fan(
         Optional<String> notes) {
   /** Copies the lists. */
   public Fan {
+    fanCurve = List.copyOf(fanCurve);
     heatRecoveryTests = List.copyOf(heatRecoveryTests);
   }
 }

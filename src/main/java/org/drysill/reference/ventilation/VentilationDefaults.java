@@ -1,6 +1,5 @@
 package org.drysill.reference.ventilation;
 
-import java.util.Arrays;
 import java.util.List;
 import org.drysill.reference.DataFiles;
 import org.drysill.yaml.Dimension;
@@ -19,6 +18,9 @@ import org.drysill.yaml.Quantity;
  * @param unstatedFlows flows of fans of which the survey says none
  * @param leakage ways from air changes at 50 Pa to infiltration
  * @param ventilators how background ventilators are counted
+ * @param ducts what ducts lose
+ * @param turning how alternating units turn where nobody has timed them
+ * @param coldSeason outdoor temperature below which a month counts to the cold season
  * @param doorWidth width of a door whose width the survey does not say
  * @param roomAir the way of air from room to room
  * @param quoted air-change figures that people are told
@@ -47,6 +49,10 @@ public record VentilationDefaults(
     @Key(about = "Ways from air changes at 50 Pa to infiltration", required = true)
         List<LeakageMethod> leakage,
     @Key(about = "How background ventilators are counted") Ventilators ventilators,
+    @Key(about = "What ducts lose") DuctTables ducts,
+    @Key(about = "How alternating units turn where nobody has timed them") Turning turning,
+    @Key(about = "Outdoor temperature below which a month counts to the cold season")
+        SourcedTemperature coldSeason,
     @Key(about = "Width of a door whose width the survey does not say") SourcedLength doorWidth,
     @Key(about = "The way of air from room to room") RoomAirDefaults roomAir,
     @Key(about = "Air-change figures that people are told", required = true)
@@ -60,19 +66,12 @@ public record VentilationDefaults(
     unstatedFlows = List.copyOf(unstatedFlows);
     leakage = List.copyOf(leakage);
     quoted = List.copyOf(quoted);
-    every("deratings", DuctRun.values(), deratings.stream().map(Derating::run).toList());
-    every("run_hours", RunPattern.values(), runHours.stream().map(RunHours::run).toList());
-    every(
+    Rows.every("deratings", DuctRun.values(), deratings.stream().map(Derating::run).toList());
+    Rows.every("run_hours", RunPattern.values(), runHours.stream().map(RunHours::run).toList());
+    Rows.every(
         "unstated_flows", FanSort.values(), unstatedFlows.stream().map(UnstatedFlow::fan).toList());
     if (leakage.stream().filter(LeakageMethod::likely).count() != 1) {
       throw new IllegalArgumentException("exactly one leakage method that is likely");
-    }
-  }
-
-  private static <E> void every(String key, E[] all, List<E> given) {
-    if (!given.containsAll(Arrays.asList(all))) {
-      throw new IllegalArgumentException(
-          "a row in " + key + " for each of " + Arrays.toString(all));
     }
   }
 

@@ -117,7 +117,7 @@ final class AirChapter implements Chapter {
                 .map(
                     f ->
                         Cells.row(
-                            Cells.text(Words.capital(f.name()), f.why()),
+                            Cells.text(Words.capital(f.name()), FanWords.under(desk, f)),
                             Cells.value(desk.numbers(), f.running()),
                             Cells.value(desk.numbers(), f.shareOfDay()),
                             Cells.value(desk.numbers(), f.supply()),

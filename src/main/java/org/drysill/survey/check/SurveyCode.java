@@ -73,7 +73,11 @@ public enum SurveyCode implements ProblemCode {
   /** Another currency than the survey's. */
   OTHER_CURRENCY("S032", WARNING, "A price in another currency"),
   /** Neither heat nor vapour can be reckoned through it. */
-  LAYER_WITHOUT_THICKNESS("S033", ERROR, "A layer without thickness");
+  LAYER_WITHOUT_THICKNESS("S033", ERROR, "A layer without thickness"),
+  /** Too few points, or a pressure that rises with the flow. */
+  CURVE_NOT_FALLING("S034", ERROR, "A fan curve that does not fall"),
+  /** It would never run. */
+  PAUSE_FILLS_CYCLE("S035", ERROR, "A pause as long as the half cycle");
 
   private final String code;
   private final Severity severity;

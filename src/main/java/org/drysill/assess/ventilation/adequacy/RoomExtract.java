@@ -91,7 +91,8 @@ record RoomExtract(RoomFacts room, ExtractMode mode, List<FanFlow> fans) {
         fan.name()
             + ", of which "
             + fan.counting().extractShare()
-            + " goes out averaged over a cycle",
+            + " goes out averaged over a cycle"
+            + fan.inMotion().map(m -> ", its pauses left out").orElse(""),
         used.value(),
         Unit.AIRFLOW,
         basis,

@@ -86,7 +86,7 @@ public final class SupplyFindings {
     String id = "room." + room.id() + ".supply";
     Range flow =
         units.stream()
-            .map(fan -> fan.running().value().times(fan.counting().supplyShare()))
+            .map(FanFlow::supplyWhileRunning)
             .reduce(Range.exactly(0), Range::plus);
     Figure asked = asked(id, room);
     boolean unstated = units.stream().anyMatch(fan -> !fan.stated());

@@ -1,13 +1,22 @@
 package org.drysill.assess.ventilation.provided;
 
+import java.util.Optional;
 import org.drysill.assess.ventilation.provided.FanFlow.Counting;
 import org.drysill.reference.ventilation.FanSort;
+import org.drysill.survey.AirSource;
 import org.drysill.survey.Fan;
 import org.drysill.survey.FanKind;
 
 /** How the fans of a survey count, and why. */
 final class FanClasses {
   private FanClasses() {}
+
+  /** A unit that takes its air from a room of the home brings in none from outside. */
+  static Counting counting(Fan fan) {
+    boolean within = fan.airSource().equals(Optional.of(AirSource.ROOM));
+    Counting counting = counting(fan.kind());
+    return within && counting == Counting.SUPPLY ? Counting.NOTHING : counting;
+  }
 
   static Counting counting(FanKind kind) {
     return switch (kind) {
@@ -54,7 +63,7 @@ final class FanClasses {
           "Takes air out while it runs; outdoor air comes in elsewhere.";
       case CONTINUOUS_EXTRACT -> "Takes air out all the time; outdoor air comes in elsewhere.";
       case PASSIVE_STACK -> "Draws air out by warmth and wind; it has no fan.";
-      case POSITIVE_INPUT -> "Blows air in; indoor air goes out through leaks and openings.";
+      case POSITIVE_INPUT -> input(fan);
       case ALTERNATING_HEAT_RECOVERY -> alternating(fan);
       case SIMULTANEOUS_HEAT_RECOVERY, BALANCED_HEAT_RECOVERY ->
           "Brings in as much outdoor air as it takes out.";
@@ -63,6 +72,26 @@ final class FanClasses {
               + " counts nothing.";
       case FITTED_BUT_NOT_WORKING -> "Fitted but moves no air, so it counts nothing.";
     };
+  }
+
+  private static String input(Fan fan) {
+    String blows = "Blows air in; indoor air goes out through leaks and openings.";
+    return fan.airSource()
+        .map(
+            source ->
+                switch (source) {
+                  case LOFT ->
+                      blows
+                          + " It takes it from the loft, which is a little warmer than outdoors in"
+                          + " the daytime; where the loft is moist or its hatch leaks, moisture of"
+                          + " the home comes back with it.";
+                  case OUTSIDE_WALL ->
+                      blows + " It takes it from outdoors, as cold as it is there.";
+                  case ROOM ->
+                      "Moves air from one room of the home to another and brings in none from"
+                          + " outside, so it counts nothing.";
+                })
+        .orElse(blows);
   }
 
   private static String alternating(Fan fan) {

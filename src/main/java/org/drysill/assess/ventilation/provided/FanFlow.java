@@ -2,6 +2,7 @@ package org.drysill.assess.ventilation.provided;
 
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.ventilation.ducts.FanAtWork;
 import org.drysill.physics.Range;
 import org.drysill.survey.Fan;
 
@@ -15,7 +16,9 @@ import org.drysill.survey.Fan;
  * @param why why it counts so, in one sentence
  * @param running the flow at the fan while it runs [m³/s]; of an alternating unit the flow within
  *     one phase
- * @param stated true where the survey gives a flow, measured or declared
+ * @param atWork where it works by its curve and duct, where its flow was calculated so
+ * @param inMotion the part of its half cycle in which an alternating unit blows, where it was timed
+ * @param stated true where the survey gives a flow, measured or declared, or its curve and duct
  * @param boost the flow at its highest setting [m³/s], where one was measured
  * @param shareOfDay how long it runs, as a share of the day [1]
  * @param supply outdoor air that it brings in, time-averaged [m³/s]
@@ -30,6 +33,8 @@ public record FanFlow(
     Counting counting,
     String why,
     Figure running,
+    Optional<FanAtWork> atWork,
+    Optional<Figure> inMotion,
     boolean stated,
     Optional<Figure> boost,
     Figure shareOfDay,
@@ -72,11 +77,20 @@ public record FanFlow(
 
   /** What it takes out of its room while it runs, averaged over a cycle [m³/s]. */
   public Range extractWhileRunning() {
-    return running.value().times(counting.extractShare());
+    return overCycle(running.value(), counting.extractShare());
+  }
+
+  /** What it brings in while it runs, averaged over a cycle [m³/s]. */
+  public Range supplyWhileRunning() {
+    return overCycle(running.value(), counting.supplyShare());
   }
 
   /** The same at its highest setting [m³/s], where one was measured. */
   public Optional<Range> extractAtBoost() {
-    return boost.map(b -> b.value().times(counting.extractShare()));
+    return boost.map(b -> overCycle(b.value(), counting.extractShare()));
+  }
+
+  private Range overCycle(Range flow, double share) {
+    return flow.times(share).times(inMotion.map(Figure::value).orElse(Range.exactly(1)));
   }
 }

@@ -11,6 +11,7 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.ventilation.ducts.FanAtWork;
 import org.drysill.assess.ventilation.provided.FanFlow.Counting;
 import org.drysill.physics.Range;
 import org.drysill.reference.ventilation.VentilationDefaults;
@@ -21,11 +22,13 @@ import org.drysill.yaml.Quantity;
 final class FanFlows {
   private final RunningFlow running;
   private final RunTime time;
+  private final HalfCycle halfCycle;
   private final List<FanFlow> fans;
 
   FanFlows(Home home, VentilationDefaults defaults) {
-    running = new RunningFlow(defaults, home.survey().visit().instruments());
+    running = new RunningFlow(home, defaults);
     time = new RunTime(defaults);
+    halfCycle = new HalfCycle(defaults.turning());
     fans =
         home.rooms().stream()
             .flatMap(room -> room.room().fans().stream().map(fan -> flow(room, fan)))
@@ -37,14 +40,19 @@ final class FanFlows {
   }
 
   List<Assumption> assumptions() {
-    return Stream.concat(running.assumptions().stream(), time.assumptions().stream()).toList();
+    return Stream.of(running.assumptions(), halfCycle.assumptions(), time.assumptions())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private FanFlow flow(RoomFacts room, Fan fan) {
-    Counting counting = FanClasses.counting(fan.kind());
+    Counting counting = FanClasses.counting(fan);
     String name = name(room, fan);
     boolean moves = counting != Counting.NOTHING;
-    Figure flow = moves ? running.of(fan, name) : nothing(fan, "running", name, Unit.AIRFLOW);
+    Optional<FanAtWork> atWork = moves ? running.atWork(fan, name) : Optional.empty();
+    Figure flow =
+        moves ? running.of(fan, name, atWork) : nothing(fan, "running", name, Unit.AIRFLOW);
+    Optional<Figure> motion = moves ? halfCycle.inMotion(fan, name, flow) : Optional.empty();
     Figure share =
         moves ? time.shareOfDay(fan, name) : nothing(fan, "share_of_day", name, Unit.PERCENT);
     return new FanFlow(
@@ -54,13 +62,16 @@ final class FanFlows {
         counting,
         FanClasses.why(fan),
         flow,
-        fan.measuredFlow().isPresent() || fan.declaredFlow().isPresent(),
+        atWork,
+        motion,
+        atWork.isPresent() || fan.measuredFlow().isPresent() || fan.declaredFlow().isPresent(),
         moves ? running.boost(fan, name) : Optional.empty(),
         share,
-        mean(fan, "supply", "outdoor air by " + name, flow, share, counting.supplyShare()),
-        mean(fan, "extract", "air taken out by " + name, flow, share, counting.extractShare()),
-        moves ? running.derating(fan) : Optional.empty(),
-        moves ? power(fan, name, flow, counting) : Optional.empty());
+        mean(fan, "supply", "outdoor air by " + name, flow, motion, share, counting.supplyShare()),
+        mean(
+            fan, "extract", "air taken out by " + name, flow, motion, share, counting.extractShare()),
+        moves ? running.derating(fan, atWork) : Optional.empty(),
+        moves ? power(fan, name, flow, motion, counting) : Optional.empty());
   }
 
   private static String name(RoomFacts room, Fan fan) {
@@ -78,38 +89,49 @@ final class FanFlows {
   }
 
   private static Figure mean(
-      Fan fan, String what, String name, Figure flow, Figure share, double part) {
+      Fan fan,
+      String what,
+      String name,
+      Figure flow,
+      Optional<Figure> motion,
+      Figure share,
+      double part) {
+    Range moving = motion.map(Figure::value).orElse(Range.exactly(1));
+    Input of =
+        Input.of(
+            "c",
+            "share of the flow that goes this way, over a cycle",
+            Range.exactly(part),
+            Unit.RATIO,
+            Basis.CALCULATED);
     return new Figure(
         "fan." + fan.id() + "." + what,
         name + ", averaged over time",
-        flow.value().times(share.value()).times(part),
+        flow.value().times(share.value()).times(part).times(moving),
         Unit.AIRFLOW,
-        weaker(flow.basis(), share.basis()),
+        weaker(motion.map(Figure::basis).orElse(flow.basis()), weaker(flow.basis(), share.basis())),
         () ->
             new Working(
-                "q_mean = c × s × q",
-                List.of(
-                    Input.of(
-                        "c",
-                        "share of the flow that goes this way, over a cycle",
-                        Range.exactly(part),
-                        Unit.RATIO,
-                        Basis.CALCULATED),
-                    Input.of("s", share),
-                    Input.of("q", flow)),
+                motion.isPresent() ? "q_mean = c × s × m × q" : "q_mean = c × s × q",
+                Stream.concat(
+                        Stream.of(of, Input.of("s", share), Input.of("q", flow)),
+                        motion.stream().map(m -> Input.of("m", m)))
+                    .toList(),
                 List.of(),
                 Optional.of(FanClasses.why(fan))));
   }
 
   /** Power by the flow that is exchanged, supplied or extracted, averaged over a cycle. */
-  private static Optional<Figure> power(Fan fan, String name, Figure flow, Counting counting) {
+  private static Optional<Figure> power(
+      Fan fan, String name, Figure flow, Optional<Figure> motion, Counting counting) {
     double part = Math.max(counting.supplyShare(), counting.extractShare());
+    Range moving = motion.map(Figure::value).orElse(Range.exactly(1)).times(part);
     return fan.power()
-        .filter(p -> flow.value().low() > 0)
-        .map(p -> power(fan, name, p, flow, part));
+        .filter(p -> flow.value().low() * moving.low() > 0)
+        .map(p -> power(fan, name, p, flow, moving));
   }
 
-  private static Figure power(Fan fan, String name, Quantity power, Figure flow, double part) {
+  private static Figure power(Fan fan, String name, Quantity power, Figure flow, Range part) {
     return new Figure(
         "fan." + fan.id() + ".specific_fan_power",
         "specific fan power of " + name,
@@ -124,7 +146,7 @@ final class FanFlows {
                     Input.of(
                         "c",
                         "share of the flow that is exchanged, over a cycle",
-                        Range.exactly(part),
+                        part,
                         Unit.RATIO,
                         Basis.CALCULATED),
                     Input.of("q", flow)),

@@ -161,10 +161,9 @@ public final class Provision {
   }
 
   private static Source source(FanFlow fan, ToDoubleFunction<Range> end) {
-    double flow = end.applyAsDouble(fan.running().value());
     return new Source(
-        flow * fan.counting().supplyShare(),
-        flow * fan.counting().extractShare(),
+        end.applyAsDouble(fan.supplyWhileRunning()),
+        end.applyAsDouble(fan.extractWhileRunning()),
         end.applyAsDouble(fan.shareOfDay().value()));
   }
 

@@ -3,47 +3,82 @@ package org.drysill.assess.ventilation.provided;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.ventilation.ducts.DuctFlows;
+import org.drysill.assess.ventilation.ducts.FanAtWork;
 import org.drysill.physics.Range;
 import org.drysill.reference.ventilation.Derating;
 import org.drysill.reference.ventilation.UnstatedFlow;
 import org.drysill.reference.ventilation.VentilationDefaults;
+import org.drysill.survey.CurvePoint;
 import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
 import org.drysill.survey.Instrument;
 import org.drysill.survey.MeasuredFlow;
 import org.drysill.yaml.Quantity;
 
 /**
- * The flow of a fan while it runs: measured where it was measured, else declared and derated, else
- * a stated range.
+ * The flow of a fan while it runs: measured where it was measured, else calculated from its curve
+ * and its duct (of a stack, from warmth and its duct), else declared and derated, else a stated
+ * range.
  */
 final class RunningFlow {
   private final VentilationDefaults defaults;
   private final List<Instrument> instruments;
+  private final Range indoor;
+  private final double outdoor;
+  private final DuctFlows ducts;
   private final List<Assumption> assumptions = new ArrayList<>();
 
-  RunningFlow(VentilationDefaults defaults, List<Instrument> instruments) {
+  RunningFlow(Home home, VentilationDefaults defaults) {
     this.defaults = defaults;
-    this.instruments = instruments;
+    instruments = home.survey().visit().instruments();
+    indoor = home.setpoint().value();
+    outdoor = ColdSeason.of(home.climate(), defaults).outdoor();
+    ducts = new DuctFlows(defaults.ducts());
   }
 
   /** What was taken for granted so far. */
   List<Assumption> assumptions() {
-    return List.copyOf(assumptions);
+    return Stream.concat(assumptions.stream(), ducts.assumptions().stream()).toList();
   }
 
-  Figure of(Fan fan, String name) {
+  /** Where it works by its duct; empty where its flow was measured or the duct is not known. */
+  Optional<FanAtWork> atWork(Fan fan, String name) {
+    if (fan.measuredFlow().isPresent()) {
+      return Optional.empty();
+    }
+    return fan.kind() == FanKind.PASSIVE_STACK
+        ? ducts.ofStack(fan, name, indoor, outdoor)
+        : ducts.ofFan(fan, name);
+  }
+
+  Figure of(Fan fan, String name, Optional<FanAtWork> atWork) {
     String id = "fan." + fan.id() + ".running";
     String what = "flow of " + name + " while it runs";
     return fan.measuredFlow()
         .map(flow -> measured(id, what, flow))
-        .or(() -> fan.declaredFlow().map(flow -> derated(id, what, flow, fan, name)))
+        .or(() -> atWork.map(FanAtWork::flow))
+        .or(() -> declared(fan).map(flow -> derated(id, what, flow, fan, name)))
         .orElseGet(() -> unstated(id, what, fan, name));
+  }
+
+  /** What its maker declares; of a curve alone its last point, the flow without any duct. */
+  static Optional<Quantity> declared(Fan fan) {
+    List<CurvePoint> curve = fan.fanCurve();
+    return fan.declaredFlow()
+        .or(
+            () ->
+                curve.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(curve.get(curve.size() - 1).flow()));
   }
 
   Optional<Figure> boost(Fan fan, String name) {
@@ -51,11 +86,11 @@ final class RunningFlow {
         .map(flow -> measured("fan." + fan.id() + ".boost", "flow of " + name + " at boost", flow));
   }
 
-  /** What became of a declared flow; empty where the flow was measured or none is stated. */
-  Optional<String> derating(Fan fan) {
-    return fan.measuredFlow().isPresent()
+  /** What became of a declared flow; empty where it is known better or none is stated. */
+  Optional<String> derating(Fan fan, Optional<FanAtWork> atWork) {
+    return fan.measuredFlow().isPresent() || atWork.isPresent()
         ? Optional.empty()
-        : fan.declaredFlow().map(flow -> deratingText(flow, row(fan)));
+        : declared(fan).map(flow -> deratingText(flow, row(fan)));
   }
 
   private static String deratingText(Quantity flow, Derating derating) {
@@ -133,7 +168,7 @@ final class RunningFlow {
             "Fans are declared at a pressure that fitted ones seldom meet ("
                 + derating.run().word()
                 + ").",
-            measureIt(name),
+            measureIt(name) + orCalculate(fan),
             derating.source()));
     return new Figure(
         id,
@@ -160,7 +195,7 @@ final class RunningFlow {
             "flow of " + name,
             row.flow().written(),
             "The survey gives no flow of it, measured or declared.",
-            measureIt(name),
+            measureIt(name) + orCalculate(fan),
             row.source()));
     return new Figure(
         id,
@@ -176,6 +211,22 @@ final class RunningFlow {
                         "q", "flow of such fans", row.flow().range(), Unit.AIRFLOW, Basis.ASSUMED)),
                 List.of(row.source()),
                 Optional.empty()));
+  }
+
+  /** Which facts would let the flow be calculated. */
+  private static String orCalculate(Fan fan) {
+    List<String> missing = DuctFlows.missing(fan);
+    boolean can = DuctFlows.hasOneDuct(fan.kind()) || fan.kind() == FanKind.PASSIVE_STACK;
+    return can && !missing.isEmpty()
+        ? " Or note of it and of its duct " + listed(missing) + "; its flow can then be calculated."
+        : "";
+  }
+
+  private static String listed(List<String> things) {
+    int last = things.size() - 1;
+    return last == 0
+        ? things.get(0)
+        : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
   }
 
   private static String measureIt(String name) {

@@ -274,4 +274,71 @@ class FanFlowsTest {
                 .specificFanPower())
         .isEmpty();
   }
+
+  /** Of 70 s it blows 63: 10 l/s within a phase exchange 5 · 0.9; arithmetic. */
+  @Test
+  void the_pause_of_an_alternating_unit_counts_against_what_it_exchanges() {
+    String unit =
+        "kind: alternating heat recovery, run: continuous, power: 4.5 W,"
+            + " measured_flow: {value: 10..10 l/s}, boost_flow: {value: 20..20 l/s}, ";
+    ProvidedAir air = air("{id: fan, " + unit + "half_cycle: 70 s, switching_pause: 7 s}");
+    FanFlow fan = air.fans().get(0);
+    assertThat(fan.inMotion().orElseThrow().likely()).isCloseTo(0.9, TINY);
+    assertThat(fan.inMotion().orElseThrow().basis()).isEqualTo(Basis.MEASURED);
+    assertThat(fan.inMotion().orElseThrow().working().sources()).isEmpty();
+    assertThat(fan.supply().likely()).isCloseTo(0.0045, TINY);
+    assertThat(fan.supply().working().formula()).isEqualTo("q_mean = c × s × m × q");
+    assertThat(fan.supply().working().inputs()).hasSize(4);
+    assertThat(fan.supplyWhileRunning().likely()).isCloseTo(0.0045, TINY);
+    assertThat(fan.extractWhileRunning().likely()).isCloseTo(0.0045, TINY);
+    assertThat(fan.extractAtBoost().orElseThrow().likely()).isCloseTo(0.009, TINY);
+    assertThat(fan.specificFanPower().orElseThrow().likely()).isCloseTo(1000, within(1e-9));
+    assertThat(air.supply().likely()).isCloseTo(0.0045, TINY);
+    assertThat(ids(air)).isEmpty();
+  }
+
+  @Test
+  void a_pause_without_a_half_cycle_is_reckoned_by_a_usual_one_and_said() {
+    ProvidedAir air =
+        air(
+            "{id: fan, kind: alternating heat recovery, run: continuous, switching_pause: 7 s,"
+                + " measured_flow: {value: 10..10 l/s}}",
+            "{id: slow, kind: alternating heat recovery, run: continuous, switching_pause: 90 s,"
+                + " measured_flow: {value: 10..10 l/s}}");
+    Figure share = air.fans().get(0).inMotion().orElseThrow();
+    assertThat(share.value().low()).isCloseTo(53.0 / 60, TINY);
+    assertThat(share.value().high()).isCloseTo(73.0 / 80, TINY);
+    assertThat(share.basis()).isEqualTo(Basis.ASSUMED);
+    assertThat(share.working().sources()).hasSize(1);
+    assertThat(ids(air)).containsExactly("fan.fan.half_cycle", "fan.slow.half_cycle");
+    assertThat(air.fans().get(1).supply().value()).isEqualTo(Range.exactly(0));
+  }
+
+  /** 5 s of 70 s are 7 %: more than a reading of 5 % may err, less than one of 15 %. */
+  @ParameterizedTest
+  @CsvSource({
+    "'measured_flow: {value: 10 l/s, instrument: hood}', true",
+    "'measured_flow: {value: 10 l/s, instrument: hood}, half_cycle: 120 s', false",
+    "'measured_flow: 10 l/s', false",
+    "'declared_flow: 10 l/s', false"
+  })
+  void a_pause_that_nobody_timed_is_said_where_it_would_matter(String keys, boolean matters) {
+    ProvidedAir air = air("{id: fan, kind: alternating heat recovery, run: continuous, " + keys + "}");
+    assertThat(ids(air).contains("fan.fan.switching_pause")).isEqualTo(matters);
+    assertThat(air.fans().get(0).inMotion()).isEmpty();
+  }
+
+  @Test
+  void a_unit_that_blows_in_tells_whence_its_air_comes() {
+    String unit = "kind: positive input, run: continuous, measured_flow: {value: 10..10 l/s}";
+    assertThat(fan(unit + ", air_source: loft").why()).contains("loft").contains("hatch");
+    assertThat(fan(unit + ", air_source: outside wall").why()).contains("as cold");
+    assertThat(fan(unit).why()).doesNotContain("loft");
+    FanFlow within = fan(unit + ", air_source: room");
+    assertThat(within.why()).contains("counts nothing");
+    assertThat(within.counting()).isEqualTo(Counting.NOTHING);
+    assertThat(within.supply().value()).isEqualTo(Range.exactly(0));
+    assertThat(fan("kind: extract hood, air_source: room, measured_flow: 5 l/s").counting())
+        .isEqualTo(Counting.EXTRACT);
+  }
 }
