@@ -294,7 +294,7 @@ class FanFlowsTest {
     assertThat(fan.extractAtBoost().orElseThrow().likely()).isCloseTo(0.009, TINY);
     assertThat(fan.specificFanPower().orElseThrow().likely()).isCloseTo(1000, within(1e-9));
     assertThat(air.supply().likely()).isCloseTo(0.0045, TINY);
-    assertThat(ids(air)).isEmpty();
+    assertThat(ids(air)).noneMatch(id -> id.startsWith("fan."));
   }
 
   @Test
@@ -310,7 +310,9 @@ class FanFlowsTest {
     assertThat(share.value().high()).isCloseTo(73.0 / 80, TINY);
     assertThat(share.basis()).isEqualTo(Basis.ASSUMED);
     assertThat(share.working().sources()).hasSize(1);
-    assertThat(ids(air)).containsExactly("fan.fan.half_cycle", "fan.slow.half_cycle");
+    assertThat(ids(air))
+        .filteredOn(id -> id.startsWith("fan."))
+        .containsExactly("fan.fan.half_cycle", "fan.slow.half_cycle");
     assertThat(air.fans().get(1).supply().value()).isEqualTo(Range.exactly(0));
   }
 
