@@ -12,9 +12,9 @@ import org.drysill.physics.flow.RoundDuct.Air;
  * p_fan(q) = Δp(q)
  * </pre>
  *
- * <p>Friction by {@link RoundDuct}; m is how many times more a slack flexible duct loses than a taut
- * one [1], 4 to 10 by Abushakra, Walker and Sherman (seen in its abstract). The working point is
- * found by halving: the loss never falls with the flow, the pressure of a fan never rises.
+ * <p>Friction by {@link RoundDuct}; m is how many times more a slack flexible duct loses than a
+ * taut one [1], 4 to 10 by Abushakra, Walker and Sherman (seen in its abstract). The working point
+ * is found by halving: the loss never falls with the flow, the pressure of a fan never rises.
  *
  * @param duct the straight duct
  * @param lengthM L [m]
@@ -82,8 +82,7 @@ public record DuctSystem(
   public double flowM3S(double pressurePa, double mostM3S, Air air) {
     return flowM3S(
         new FanCurve(
-            List.of(
-                new FanCurve.Point(0, pressurePa), new FanCurve.Point(mostM3S, pressurePa))),
+            List.of(new FanCurve.Point(0, pressurePa), new FanCurve.Point(mostM3S, pressurePa))),
         air);
   }
 }

@@ -18,9 +18,12 @@ public record FanCurve(List<Point> points) {
     points = List.copyOf(points);
     Bounds.atLeast("number of points", points.size(), 2);
     for (int i = 1; i < points.size(); i++) {
-      Bounds.above("flow of a later point [m³/s]", points.get(i).flowM3S(), before(points, i).flowM3S());
+      Bounds.above(
+          "flow of a later point [m³/s]", points.get(i).flowM3S(), before(points, i).flowM3S());
       Bounds.atLeast(
-          "pressure of an earlier point [Pa]", before(points, i).pressurePa(), points.get(i).pressurePa());
+          "pressure of an earlier point [Pa]",
+          before(points, i).pressurePa(),
+          points.get(i).pressurePa());
     }
   }
 
@@ -54,7 +57,9 @@ public record FanCurve(List<Point> points) {
     while (points.get(next).flowM3S() < flowM3S) {
       next++;
     }
-    return next == 0 ? points.get(0).pressurePa() : between(before(points, next), points.get(next), flowM3S);
+    return next == 0
+        ? points.get(0).pressurePa()
+        : between(before(points, next), points.get(next), flowM3S);
   }
 
   private static double between(Point from, Point to, double flowM3S) {

@@ -5,7 +5,8 @@ import static org.drysill.physics.Temperature.toKelvin;
 import org.drysill.physics.Bounds;
 
 /**
- * Pressure by which a column of warm air draws, ASHRAE Handbook Fundamentals, infiltration (memory).
+ * Pressure by which a column of warm air draws, ASHRAE Handbook Fundamentals, infiltration
+ * (memory).
  *
  * <pre>Δp = ρ·g·h·(Ti − Te) / T̄</pre>
  *

@@ -45,7 +45,10 @@ public record DuctTables(
               max = 10,
               example = "0.09 mm")
           Quantity roughness,
-      @Key(about = "How many times the friction of a taut duct it loses", min = 1, example = "4..10")
+      @Key(
+              about = "How many times the friction of a taut duct it loses",
+              min = 1,
+              example = "4..10")
           Quantity slackness,
       @Key(about = "Where it comes from") Citation source) {}
 

@@ -18,8 +18,7 @@ final class FanWords {
         fan.inMotion().stream()
             .map(m -> "Pauses leave " + desk.numbers().likely(m) + " of each half cycle.");
     Stream<String> work = fan.atWork().stream().map(w -> atWork(desk, w));
-    return String.join(
-        " ", Stream.of(Stream.of(fan.why()), pause, work).flatMap(s -> s).toList());
+    return String.join(" ", Stream.of(Stream.of(fan.why()), pause, work).flatMap(s -> s).toList());
   }
 
   private static String atWork(Desk desk, FanAtWork work) {

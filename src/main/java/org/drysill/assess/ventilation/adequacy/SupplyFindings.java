@@ -85,9 +85,7 @@ public final class SupplyFindings {
   private Finding finding(RoomFacts room, List<FanFlow> units) {
     String id = "room." + room.id() + ".supply";
     Range flow =
-        units.stream()
-            .map(FanFlow::supplyWhileRunning)
-            .reduce(Range.exactly(0), Range::plus);
+        units.stream().map(FanFlow::supplyWhileRunning).reduce(Range.exactly(0), Range::plus);
     Figure asked = asked(id, room);
     boolean unstated = units.stream().anyMatch(fan -> !fan.stated());
     Verdict compared = Verdict.atLeast(flow, asked.value());

@@ -64,10 +64,7 @@ final class DuctFacts {
     Surface surface = tables.surface(surface(duct.material().orElseThrow()));
     sources.add(surface.source());
     Range bends = bends(duct.bends().orElseThrow());
-    Range ends =
-        loss(end(duct.cowl().orElseThrow()))
-            .plus(grille(entry))
-            .plus(shutter());
+    Range ends = loss(end(duct.cowl().orElseThrow())).plus(grille(entry)).plus(shutter());
     return new KnownDuct(
         duct.diameter().map(Quantity::range).orElseThrow(),
         duct.length().map(Quantity::range).orElseThrow(),

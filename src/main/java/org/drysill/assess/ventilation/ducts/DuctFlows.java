@@ -135,8 +135,7 @@ public final class DuctFlows {
         .map(duct -> ofStack(fan, name, duct, indoor, outdoor));
   }
 
-  private FanAtWork ofStack(
-      Fan fan, String name, KnownDuct duct, Range indoor, double outdoor) {
+  private FanAtWork ofStack(Fan fan, String name, KnownDuct duct, Range indoor, double outdoor) {
     Optional<Range> measured = fan.duct().flatMap(Duct::height).map(Quantity::range);
     Range height = measured.orElse(duct.length());
     assumeUnseen(fan, name, duct);
@@ -197,7 +196,9 @@ public final class DuctFlows {
     /** A loss at the three points [Pa]; less flow may come with more loss. */
     Range loss(Loss part) {
       double likelyPa = part.pa(duct.likely(), likely, AIR);
-      double[] others = {part.pa(duct.tightest(), tightest, AIR), part.pa(duct.freest(), freest, AIR)};
+      double[] others = {
+        part.pa(duct.tightest(), tightest, AIR), part.pa(duct.freest(), freest, AIR)
+      };
       return new Range(
           Math.min(likelyPa, Math.min(others[0], others[1])),
           likelyPa,
@@ -257,7 +258,8 @@ public final class DuctFlows {
                     part("Δp_bends", "lost in its bends", bends),
                     part("Δp_ends", "lost at its ends and in what stands in it", ends)),
                 FRICTION,
-                Optional.of("The ranges are of three working points; they do not add end by end.")));
+                Optional.of(
+                    "The ranges are of three working points; they do not add end by end.")));
   }
 
   private static Input part(String symbol, String name, Range value) {

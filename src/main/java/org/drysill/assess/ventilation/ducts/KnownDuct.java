@@ -77,9 +77,17 @@ record KnownDuct(
         Input.of("L", "length", length, Unit.METRE, Basis.MEASURED),
         Input.of("ε", "roughness", roughness, Unit.METRE, Basis.PUBLISHED),
         Input.of(
-            "m", "friction in times of that of a taut duct", slackness, Unit.RATIO, Basis.PUBLISHED),
+            "m",
+            "friction in times of that of a taut duct",
+            slackness,
+            Unit.RATIO,
+            Basis.PUBLISHED),
         Input.of(
-            "K_bends", "loss coefficients of the bends, together", bends, Unit.RATIO, Basis.ASSUMED),
+            "K_bends",
+            "loss coefficients of the bends, together",
+            bends,
+            Unit.RATIO,
+            Basis.ASSUMED),
         Input.of(
             "K_ends",
             "loss coefficients of the ends and of what stands in the duct, together",

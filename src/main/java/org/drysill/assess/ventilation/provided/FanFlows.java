@@ -69,7 +69,13 @@ final class FanFlows {
         share,
         mean(fan, "supply", "outdoor air by " + name, flow, motion, share, counting.supplyShare()),
         mean(
-            fan, "extract", "air taken out by " + name, flow, motion, share, counting.extractShare()),
+            fan,
+            "extract",
+            "air taken out by " + name,
+            flow,
+            motion,
+            share,
+            counting.extractShare()),
         moves ? running.derating(fan, atWork) : Optional.empty(),
         moves ? power(fan, name, flow, motion, counting) : Optional.empty());
   }

@@ -43,7 +43,8 @@ class DuctFlowsTest {
   }
 
   private static FanFlow ducted(String duct) {
-    return fan("kind: intermittent extract, declared_flow: 26 l/s, " + CURVE + ", duct: {" + duct + "}");
+    return fan(
+        "kind: intermittent extract, declared_flow: 26 l/s, " + CURVE + ", duct: {" + duct + "}");
   }
 
   private static List<Assumption> assumptions(ProvidedAir air) {
@@ -84,7 +85,12 @@ class DuctFlowsTest {
     assertThat(work.pressure().working().inputs())
         .extracting(Input::symbol)
         .containsExactly("Δp_friction", "Δp_bends", "Δp_ends");
-    assertThat(ducted("diameter: 400 mm, length: 0, bends: 0, material: smooth plastic, cowl: none").running().working().note().orElseThrow())
+    assertThat(
+            ducted("diameter: 400 mm, length: 0, bends: 0, material: smooth plastic, cowl: none")
+                .running()
+                .working()
+                .note()
+                .orElseThrow())
         .contains("last point of the curve");
   }
 
@@ -121,7 +127,9 @@ class DuctFlowsTest {
     assertThat(fan.atWork()).isEmpty();
     assertThat(fan.running().basis()).isEqualTo(Basis.ASSUMED);
     assertThat(fan.derating().orElseThrow()).contains("26 l/s");
-    assertThat(assumptions(air)).singleElement().satisfies(a -> assertThat(a.better()).contains(fact));
+    assertThat(assumptions(air))
+        .singleElement()
+        .satisfies(a -> assertThat(a.better()).contains(fact));
   }
 
   @Test
@@ -135,7 +143,11 @@ class DuctFlowsTest {
                     .contains(
                         "the curve that its maker declares, the inner diameter, the length, the"
                             + " number of bends, the material and what covers the outer end"));
-    assertThat(assumptions(air("kind: balanced heat recovery, declared_flow: 40 l/s, run: continuous, " + CURVE)))
+    assertThat(
+            assumptions(
+                air(
+                    "kind: balanced heat recovery, declared_flow: 40 l/s, run: continuous, "
+                        + CURVE)))
         .singleElement()
         .satisfies(a -> assertThat(a.better()).doesNotContain("calculated"));
   }
@@ -143,7 +155,13 @@ class DuctFlowsTest {
   @Test
   void what_was_not_seen_of_the_duct_widens_the_range_and_is_listed() {
     ProvidedAir seen =
-        air("kind: intermittent extract, run: continuous, " + CURVE + ", duct: {" + SLACK + SEEN + "}");
+        air(
+            "kind: intermittent extract, run: continuous, "
+                + CURVE
+                + ", duct: {"
+                + SLACK
+                + SEEN
+                + "}");
     ProvidedAir unseen =
         air(
             "kind: intermittent extract, run: continuous, "
@@ -168,18 +186,21 @@ class DuctFlowsTest {
 
   @Test
   void each_thing_in_the_way_takes_air() {
-    String straight = "diameter: 100 mm, length: 1 m, bends: 0, material: galvanised steel, grille: none, backdraught_shutter: no, cowl: ";
+    String straight =
+        "diameter: 100 mm, length: 1 m, bends: 0, material: galvanised steel, grille: none, backdraught_shutter: no, cowl: ";
     double open = ducted(straight + "none").running().likely();
     assertThat(ducted(straight + "wall grille").running().likely()).isLessThan(open);
     assertThat(ducted(straight + "roof cowl").running().likely()).isLessThan(open);
     double flaps = ducted(straight + "gravity flap").running().likely();
     assertThat(flaps).isLessThan(ducted(straight + "wall grille").running().likely());
-    String bent = "diameter: 100 mm, length: 1 m, bends: 1, material: taut flexible, cowl: none, grille: wall grille, backdraught_shutter: yes, bend: ";
+    String bent =
+        "diameter: 100 mm, length: 1 m, bends: 1, material: taut flexible, cowl: none, grille: wall grille, backdraught_shutter: yes, bend: ";
     double swept = ducted(bent + "swept").running().likely();
     assertThat(swept).isLessThan(open);
     assertThat(ducted(bent + "sharp").running().likely()).isLessThan(swept);
     assertThat(
-            ducted("diameter: 100 mm, length: 1 m, bends: 0, material: metal sleeve, grille: none, cowl: gravity flap")
+            ducted(
+                    "diameter: 100 mm, length: 1 m, bends: 0, material: metal sleeve, grille: none, cowl: gravity flap")
                 .running()
                 .value())
         .as("flaps need no shutter")
@@ -228,7 +249,8 @@ class DuctFlowsTest {
     assertThat(air.fans().get(0).running().likely()).isCloseTo(0.011, within(1e-9));
     assertThat(assumptions(air))
         .singleElement()
-        .satisfies(a -> assertThat(a.better()).contains("of its duct the length").doesNotContain("curve"));
+        .satisfies(
+            a -> assertThat(a.better()).contains("of its duct the length").doesNotContain("curve"));
   }
 
   @Test

@@ -325,7 +325,8 @@ class FanFlowsTest {
     "'declared_flow: 10 l/s', false"
   })
   void a_pause_that_nobody_timed_is_said_where_it_would_matter(String keys, boolean matters) {
-    ProvidedAir air = air("{id: fan, kind: alternating heat recovery, run: continuous, " + keys + "}");
+    ProvidedAir air =
+        air("{id: fan, kind: alternating heat recovery, run: continuous, " + keys + "}");
     assertThat(ids(air).contains("fan.fan.switching_pause")).isEqualTo(matters);
     assertThat(air.fans().get(0).inMotion()).isEmpty();
   }
