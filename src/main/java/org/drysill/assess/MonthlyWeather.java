@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.drysill.physics.air.Iso13788Vapour;
+import org.drysill.physics.weather.HourlyYear;
 import org.drysill.reference.climate.HourlyWeather;
 import org.drysill.reference.climate.HourlyWeather.Hour;
 
@@ -16,9 +17,16 @@ import org.drysill.reference.climate.HourlyWeather.Hour;
  * @param place city and country of its header
  * @param supersaturated how many records had a relative humidity above 100 % and were taken as 100
  * @param months twelve months, January first
+ * @param year the same hour by hour
+ * @param filled how many of those hours the file lacked
  */
 public record MonthlyWeather(
-    String fileName, String place, int supersaturated, List<Means> months) {
+    String fileName,
+    String place,
+    int supersaturated,
+    List<Means> months,
+    HourlyYear year,
+    int filled) {
   /** Copies the list. */
   public MonthlyWeather {
     months = List.copyOf(months);
@@ -26,11 +34,14 @@ public record MonthlyWeather(
 
   /** Takes the means of a file that covers all months. */
   public static MonthlyWeather of(HourlyWeather weather) {
+    HoursOfFile hours = HoursOfFile.of(weather);
     return new MonthlyWeather(
         weather.fileName(),
         weather.place(),
         weather.supersaturated(),
-        Arrays.stream(Month.values()).map(month -> Means.of(month, weather.records())).toList());
+        Arrays.stream(Month.values()).map(month -> Means.of(month, weather.records())).toList(),
+        hours.year(),
+        hours.filled());
   }
 
   /**
@@ -62,7 +73,7 @@ public record MonthlyWeather(
               .mapToDouble(hour -> hour.temperature().orElseThrow())
               .average()
               .orElseThrow(),
-          usable.stream().mapToDouble(Means::vapourPressure).average().orElseThrow(),
+          usable.stream().mapToDouble(MonthlyWeather::vapourPressure).average().orElseThrow(),
           wind(usable));
     }
 
@@ -71,15 +82,16 @@ public record MonthlyWeather(
           records.stream().flatMapToDouble(hour -> hour.wind().stream()).average();
       return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
     }
+  }
 
-    private static double vapourPressure(Hour hour) {
-      double saturation =
-          Iso13788Vapour.saturationPressureOverWaterPa(hour.temperature().orElseThrow());
-      return hour.relativeHumidity().isPresent()
-          ? hour.relativeHumidity().getAsDouble() * saturation
-          : Math.min(
-              saturation,
-              Iso13788Vapour.saturationPressureOverWaterPa(hour.dewPoint().orElseThrow()));
-    }
+  /** Vapour pressure of a usable record [Pa]. */
+  static double vapourPressure(Hour hour) {
+    double saturation =
+        Iso13788Vapour.saturationPressureOverWaterPa(hour.temperature().orElseThrow());
+    return hour.relativeHumidity().isPresent()
+        ? hour.relativeHumidity().getAsDouble() * saturation
+        : Math.min(
+            saturation,
+            Iso13788Vapour.saturationPressureOverWaterPa(hour.dewPoint().orElseThrow()));
   }
 }

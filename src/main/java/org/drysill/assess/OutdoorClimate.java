@@ -3,6 +3,7 @@ package org.drysill.assess;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.physics.Range;
+import org.drysill.physics.weather.HourlyYear;
 import org.drysill.reference.Citation;
 
 /**
@@ -13,10 +14,16 @@ import org.drysill.reference.Citation;
  * @param basis measured for the user's own table, published for a reference climate, assumed where
  *     the survey names none
  * @param sources where temperature and humidity come from
+ * @param hourly the hours of the user's own weather file
  * @param note what else the reader should know, such as that humidity is estimated
  */
 public record OutdoorClimate(
-    String name, List<Month> months, Basis basis, List<Citation> sources, Optional<String> note) {
+    String name,
+    List<Month> months,
+    Optional<HourlyYear> hourly,
+    Basis basis,
+    List<Citation> sources,
+    Optional<String> note) {
   /** Copies the lists and refuses anything but twelve months. */
   public OutdoorClimate {
     months = List.copyOf(months);
@@ -24,6 +31,12 @@ public record OutdoorClimate(
     if (months.size() != 12) {
       throw new IllegalArgumentException("expected 12 months but was " + months.size());
     }
+  }
+
+  /** A climate of which only months are known. */
+  public OutdoorClimate(
+      String name, List<Month> months, Basis basis, List<Citation> sources, Optional<String> note) {
+    this(name, months, Optional.empty(), basis, sources, note);
   }
 
   /**

@@ -156,6 +156,7 @@ public final class OutdoorClimates {
     return new OutdoorClimate(
         weather.place(),
         IntStream.range(0, 12).mapToObj(i -> month(weather.months().get(i), i)).toList(),
+        Optional.of(weather.year()),
         Basis.MEASURED,
         List.of(own("Weather file " + weather.fileName())),
         Optional.of(
@@ -165,6 +166,11 @@ public final class OutdoorClimates {
                     ? ""
                     : " Humidities above 100 % taken as 100 %: "
                         + weather.supersaturated()
+                        + ".")
+                + (weather.filled() == 0
+                    ? ""
+                    : " Hours that the file lacks, filled between their neighbours: "
+                        + weather.filled()
                         + ".")));
   }
 

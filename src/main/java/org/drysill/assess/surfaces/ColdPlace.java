@@ -5,6 +5,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.assess.surfaces.months.MonthTable;
+import org.drysill.assess.surfaces.year.PlaceYear;
 
 /**
  * A place that was assessed.
@@ -22,6 +23,7 @@ import org.drysill.assess.surfaces.months.MonthTable;
  * @param factor its temperature factor
  * @param now at the visit; empty where no humidity was read in the room
  * @param months through the year
+ * @param year hour by hour through the year
  * @param requirement actual against required temperature factor of the critical month
  * @param published actual against the critical factor that a national document prints, for
  *     comparison
@@ -43,6 +45,7 @@ public record ColdPlace(
     TemperatureFactor factor,
     Optional<SurfaceNow> now,
     MonthTable months,
+    PlaceYear year,
     Finding requirement,
     Optional<Finding> published,
     Optional<Finding> behindFurniture,

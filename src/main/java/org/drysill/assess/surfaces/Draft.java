@@ -16,6 +16,7 @@ import org.drysill.survey.Window;
  * @param kindWords what it is
  * @param surface what may happen on it
  * @param seen what was seen on it
+ * @param material the survey's word for what it is made of
  * @param factor its temperature factor
  * @param read what was read on it
  * @param furnished the factor of a whole wall with furniture before it
@@ -29,6 +30,7 @@ record Draft(
     String kindWords,
     SurfaceClass surface,
     Seen seen,
+    Optional<String> material,
     TemperatureFactor factor,
     List<ReadingFactor> read,
     Optional<TemperatureFactor> furnished,

@@ -11,6 +11,7 @@ import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
+import org.drysill.survey.SurfaceMaterial;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 import org.drysill.yaml.Quantity;
@@ -48,6 +49,7 @@ final class Drafts {
         spot.kind().word(),
         SurfaceClass.OPAQUE,
         new Seen(spot.mouldSeen(), spot.mouldArea().map(Quantity::range), Optional.empty()),
+        spot.material().map(SurfaceMaterial::word),
         factor,
         factor.readings(),
         furnished(spot),
@@ -82,6 +84,7 @@ final class Drafts {
         "built-up wall",
         SurfaceClass.OPAQUE,
         Seen.nothingNoted(),
+        Optional.empty(),
         factors.ofWall(wall.id(), wall, FilmUse.WALL),
         List.of(),
         Optional.of(factors.ofWall(wall.id() + ".furnished", wall, FilmUse.FURNITURE)),

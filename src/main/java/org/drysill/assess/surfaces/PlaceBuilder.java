@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
+import org.drysill.assess.OutdoorHours;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
@@ -11,6 +12,8 @@ import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.MonthTable;
 import org.drysill.assess.surfaces.months.MonthTables;
 import org.drysill.assess.surfaces.months.VapourExcess;
+import org.drysill.assess.surfaces.year.PlaceYear;
+import org.drysill.assess.surfaces.year.SurfaceYears;
 import org.drysill.reference.surfaces.CriticalFactor;
 import org.drysill.reference.surfaces.SurfaceTables;
 
@@ -20,12 +23,15 @@ final class PlaceBuilder {
   private final SurfaceTables tables;
   private final VapourOfRooms vapour;
   private final NowAssessment now;
+  private final SurfaceYears years;
 
   PlaceBuilder(Home home, SurfaceTables tables, VapourOfRooms vapour, InstrumentErrors errors) {
     this.home = home;
     this.tables = tables;
     this.vapour = vapour;
     this.now = new NowAssessment(home, tables, errors);
+    this.years =
+        new SurfaceYears(OutdoorHours.of(home.climate(), tables.hours().weather()), tables);
   }
 
   /** The place; an opaque one also with furniture before it, where that can be told. */
@@ -79,6 +85,16 @@ final class PlaceBuilder {
         tables.defaults());
   }
 
+  private PlaceYear year(RoomFacts room, Draft draft) {
+    SurfaceYears.Place place =
+        new SurfaceYears.Place(
+            draft.id(), room, draft.factor().figure(), vapour.of(room)::excessAt);
+    return switch (draft.surface()) {
+      case OPAQUE -> years.wall(place, draft.material());
+      case GLASS -> years.glass(place);
+    };
+  }
+
   private ColdPlace place(
       RoomFacts room,
       Draft draft,
@@ -100,6 +116,7 @@ final class PlaceBuilder {
         draft.factor(),
         now.of(draft.id(), room, draft.factor(), draft.read()),
         months,
+        year(room, draft),
         requirement(draft.id(), subject(room, draft), room, draft.factor(), months, criterion),
         published,
         behind,

@@ -10,6 +10,7 @@ import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.reference.glazing.Glazing;
 import org.drysill.reference.glazing.GlazingCatalogue;
 import org.drysill.survey.Orientation;
+import org.drysill.survey.SurfaceMaterial;
 import org.drysill.survey.Window;
 
 /** The places of a window: as read, the middle of its pane, its lower edge. */
@@ -71,6 +72,7 @@ final class WindowPlaces {
         glazingWords(window),
         SurfaceClass.GLASS,
         new Seen(Optional.empty(), Optional.empty(), window.condensationSeen()),
+        Optional.of(SurfaceMaterial.GLASS.word()),
         factor,
         read,
         Optional.empty(),

@@ -12,6 +12,7 @@ import org.drysill.reference.readings.ReadingRules;
  * @param surfaces films, limits, critical factors
  * @param details typical details
  * @param defaults what is taken for granted
+ * @param hours what is taken for granted hour by hour
  * @param readings what readings are worth, and when two of them belong together
  */
 public record SurfaceTables(
@@ -20,6 +21,7 @@ public record SurfaceTables(
     SurfaceCatalogue surfaces,
     TypicalDetails details,
     SurfaceDefaults defaults,
+    HourDefaults hours,
     ReadingRules readings) {
   /** Reads the bundled tables. */
   public static SurfaceTables bundled() {
@@ -29,6 +31,7 @@ public record SurfaceTables(
         SurfaceCatalogue.bundled(),
         TypicalDetails.bundled(),
         SurfaceDefaults.bundled(),
+        HourDefaults.bundled(),
         ReadingRules.bundled());
   }
 }

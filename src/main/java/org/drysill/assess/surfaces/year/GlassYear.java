@@ -1,0 +1,13 @@
+package org.drysill.assess.surfaces.year;
+
+import org.drysill.assess.Figure;
+
+/**
+ * A year of a pane.
+ *
+ * @param wetMornings mornings on which it carries a film of water that is seen
+ * @param runningNights nights in which water runs down
+ * @param worstNight the most that settles in one night, by area [kg/m²]
+ */
+public record GlassYear(Figure wetMornings, Figure runningNights, Figure worstNight)
+    implements PlaceYear {}

@@ -1,0 +1,93 @@
+package org.drysill.assess.surfaces.year;
+
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
+import org.drysill.assess.OutdoorHours;
+import org.drysill.physics.Range;
+import org.drysill.physics.air.Iso13788Vapour;
+import org.drysill.physics.surface.HourlyAir;
+import org.drysill.physics.weather.HourlyYear;
+
+/**
+ * The air of rooms hour by hour.
+ *
+ * <p>The moisture of a room and the warmth of its walls follow the mean of the last hours outdoors;
+ * a pane follows the hour.
+ */
+final class YearAir {
+  private final double[] outdoor = new double[HourlyYear.HOURS];
+  private final double[] slowOutdoor;
+  private final double[] slowVapour;
+  private final double rise;
+
+  /**
+   * The outdoor side.
+   *
+   * @param hours outdoors
+   * @param memory hours over which rooms and walls follow
+   * @param rise how much warmer it is indoors than outdoors without heating [K]
+   */
+  YearAir(OutdoorHours hours, int memory, double rise) {
+    double[] vapour = new double[HourlyYear.HOURS];
+    for (int h = 0; h < HourlyYear.HOURS; h++) {
+      outdoor[h] = hours.year().celsius(h);
+      vapour[h] = hours.year().vapourPa(h);
+    }
+    this.slowOutdoor = HourlyAir.runningMean(outdoor, memory);
+    this.slowVapour = HourlyAir.runningMean(vapour, memory);
+    this.rise = rise;
+  }
+
+  /** A room at a set point [°C] with an excess of vapour [Pa] by outdoor temperature. */
+  Room room(double setpoint, DoubleFunction<Range> excess) {
+    double[] indoor = new double[HourlyYear.HOURS];
+    Range[] above = new Range[HourlyYear.HOURS];
+    for (int h = 0; h < HourlyYear.HOURS; h++) {
+      indoor[h] = Math.max(setpoint, slowOutdoor[h] + rise);
+      above[h] = excess.apply(slowOutdoor[h]);
+    }
+    return new Room(indoor, above);
+  }
+
+  /** The air of a room, for its walls or for its panes, at one end of what is known of it. */
+  final class Room {
+    private final double[] indoor;
+    private final Range[] above;
+
+    private Room(double[] indoor, Range[] above) {
+      this.indoor = indoor;
+      this.above = above;
+    }
+
+    Ends walls() {
+      return ends(slowOutdoor);
+    }
+
+    Ends panes() {
+      return ends(outdoor);
+    }
+
+    private Ends ends(double[] outside) {
+      return new Ends(
+          air(outside, Range::low), air(outside, Range::likely), air(outside, Range::high));
+    }
+
+    private HourlyAir air(double[] outside, ToDoubleFunction<Range> end) {
+      double[] vapour = new double[HourlyYear.HOURS];
+      for (int h = 0; h < vapour.length; h++) {
+        double most = Iso13788Vapour.saturationPressurePa(indoor[h]);
+        vapour[h] = Math.min(most, slowVapour[h] + end.applyAsDouble(above[h]));
+      }
+      return new HourlyAir(indoor, vapour, outside);
+    }
+  }
+
+  /**
+   * The air with the least, the likely and the most vapour.
+   *
+   * @param low least
+   * @param likely likely
+   * @param high most
+   */
+  record Ends(HourlyAir low, HourlyAir likely, HourlyAir high) {}
+}
