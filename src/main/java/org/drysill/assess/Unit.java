@@ -40,6 +40,8 @@ public enum Unit {
   WATER_PER_AREA("kg/m²"),
   /** A small mass of water, such as that of one night; kept in kg. */
   NIGHT_WATER("kg"),
+  /** The mould index, 0 to 6. */
+  MOULD_INDEX("1"),
   /** Days of a year on which something is so. */
   DAYS_PER_YEAR("d/a"),
   /** A rate of water. */

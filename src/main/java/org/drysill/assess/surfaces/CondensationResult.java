@@ -10,14 +10,22 @@ import org.drysill.assess.Finding;
  * Condensation and mould risk of all places.
  *
  * @param places in the order of the survey: rooms, in each its cold spots, windows, walls
+ * @param neverDry sentences on panes that cannot stay dry at a humidity that people live in
+ * @param glazing what other glazing would do for the windows that get wet
  * @param vapour what the indoor vapour of each room rests on, one sentence each
  * @param assumptions what was taken for granted
  */
 public record CondensationResult(
-    List<ColdPlace> places, List<String> vapour, List<Assumption> assumptions) {
+    List<ColdPlace> places,
+    List<String> neverDry,
+    List<OtherGlazing> glazing,
+    List<String> vapour,
+    List<Assumption> assumptions) {
   /** Copies the lists. */
   public CondensationResult {
     places = List.copyOf(places);
+    neverDry = List.copyOf(neverDry);
+    glazing = List.copyOf(glazing);
     vapour = List.copyOf(vapour);
     assumptions = List.copyOf(assumptions);
   }

@@ -21,8 +21,8 @@ final class Drafts {
   private final FactorFinder factors;
   private final WindowPlaces windows;
 
-  Drafts(Home home, SurfaceTables tables, InstrumentErrors errors) {
-    this.factors = new FactorFinder(home, tables, errors);
+  Drafts(FactorFinder factors, SurfaceTables tables) {
+    this.factors = factors;
     this.windows = new WindowPlaces(tables.glazing(), factors);
   }
 

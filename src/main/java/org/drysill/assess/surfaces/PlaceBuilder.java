@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
-import org.drysill.assess.OutdoorHours;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
@@ -25,13 +24,17 @@ final class PlaceBuilder {
   private final NowAssessment now;
   private final SurfaceYears years;
 
-  PlaceBuilder(Home home, SurfaceTables tables, VapourOfRooms vapour, InstrumentErrors errors) {
+  PlaceBuilder(
+      Home home,
+      SurfaceTables tables,
+      VapourOfRooms vapour,
+      InstrumentErrors errors,
+      SurfaceYears years) {
     this.home = home;
     this.tables = tables;
     this.vapour = vapour;
     this.now = new NowAssessment(home, tables, errors);
-    this.years =
-        new SurfaceYears(OutdoorHours.of(home.climate(), tables.hours().weather()), tables);
+    this.years = years;
   }
 
   /** The place; an opaque one also with furniture before it, where that can be told. */

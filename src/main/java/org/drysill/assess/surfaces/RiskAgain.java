@@ -6,6 +6,7 @@ import java.util.List;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.assess.surfaces.factor.FactorFinder;
 import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.RiskMonths;
 import org.drysill.reference.surfaces.SurfaceTables;
@@ -27,7 +28,10 @@ public final class RiskAgain {
     this.home = home;
     this.tables = tables;
     this.drafts =
-        new Drafts(home, tables, new InstrumentErrors(home.survey(), tables.readings().accuracy()));
+        new Drafts(
+            new FactorFinder(
+                home, tables, new InstrumentErrors(home.survey(), tables.readings().accuracy())),
+            tables);
   }
 
   /**

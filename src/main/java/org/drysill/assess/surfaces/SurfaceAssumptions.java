@@ -21,10 +21,14 @@ final class SurfaceAssumptions {
   }
 
   /** All that the places rest on, one entry for each id. */
-  List<Assumption> of(List<ColdPlace> places) {
+  List<Assumption> of(List<ColdPlace> places, boolean made) {
     List<Assumption> found = new ArrayList<>();
     if (!places.isEmpty()) {
       found.add(summer());
+      found.add(memory());
+      if (made) {
+        found.add(madeHours());
+      }
     }
     if (places.stream().anyMatch(p -> p.surface() == SurfaceClass.GLASS)) {
       found.add(coldNights());
@@ -44,6 +48,28 @@ final class SurfaceAssumptions {
         "nobody cools the home",
         "Log the indoor temperature through a year.",
         rise.source());
+  }
+
+  private Assumption memory() {
+    Sourced memory = tables.hours().memory();
+    return of(
+        "surface.memory",
+        "How fast walls and the moisture of rooms follow the weather",
+        "the mean of the last %s hours outdoors; panes follow the hour"
+            .formatted(Words.whole(memory.likely())),
+        "nothing was logged",
+        "Log a cold surface, the room and the outdoor air for a fortnight.",
+        memory.source());
+  }
+
+  private Assumption madeHours() {
+    return of(
+        "surface.made_hours",
+        "Outdoor air hour by hour",
+        "made from the monthly means, which it keeps: a daily course and the departures of days",
+        "only monthly means are known; it is no weather that was",
+        "Use an hourly weather file of the place.",
+        tables.hours().weather().winterSpread().source());
   }
 
   private Assumption coldNights() {

@@ -107,28 +107,16 @@ public record SyntheticYear(
 
   /** The departures on a course through the months that keeps their means. */
   private static double[] throughMonths(double[] means, double[] departures) {
+    double[] missing = HourlyYear.monthlyMeans(departures);
+    for (int m = 0; m < MONTHS; m++) {
+      missing[m] = means[m] - missing[m];
+    }
+    double[] nodes = MonthCourse.nodes(missing);
     double[] hourly = departures.clone();
-    double[] nodes = new double[MONTHS];
-    // Each pass moves the nodes by what is missing; it contracts by more than half each time.
-    for (int pass = 0; pass < 80; pass++) {
-      double[] now = HourlyYear.monthlyMeans(hourly);
-      for (int m = 0; m < MONTHS; m++) {
-        nodes[m] += means[m] - now[m];
-      }
-      for (int h = 0; h < hourly.length; h++) {
-        hourly[h] = departures[h] + course(nodes, h);
-      }
+    for (int h = 0; h < hourly.length; h++) {
+      hourly[h] += MonthCourse.at(nodes, h);
     }
     return hourly;
-  }
-
-  /** Straight between the middles of neighbouring months. */
-  private static double course(double[] nodes, int hour) {
-    double month = (hour + 0.5) / HourlyYear.HOURS * MONTHS - 0.5;
-    int before = (int) Math.floor(month);
-    double share = month - before;
-    return (1 - share) * nodes[Math.floorMod(before, MONTHS)]
-        + share * nodes[Math.floorMod(before + 1, MONTHS)];
   }
 
   private static double[] capped(double[] celsius, double[] course, double[] means) {

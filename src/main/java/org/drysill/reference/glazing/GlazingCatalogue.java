@@ -10,12 +10,15 @@ import org.drysill.yaml.Key;
  * All that is known of windows. Its names are the vocabulary {@code glazing} of a survey.
  *
  * @param kinds the kinds of glazing
+ * @param upgrades names of the kinds that panes are compared with
  * @param edges how metal frames move the edge
  * @param spacers linear thermal transmittances
  * @param frames thermal transmittances of frames
  */
 public record GlazingCatalogue(
     @Key(about = "The kinds of glazing") List<Glazing> kinds,
+    @Key(about = "Names of the kinds that panes are compared with", example = "triple low-e")
+        List<String> upgrades,
     @Key(about = "How metal frames move the edge") GlassEdges edges,
     @Key(about = "Linear thermal transmittances") List<SpacerPsi> spacers,
     @Key(about = "Thermal transmittances of frames") List<FrameU> frames) {
@@ -25,6 +28,7 @@ public record GlazingCatalogue(
   /** Copies the lists. */
   public GlazingCatalogue {
     kinds = List.copyOf(kinds);
+    upgrades = List.copyOf(upgrades);
     spacers = List.copyOf(spacers);
     frames = List.copyOf(frames);
   }
@@ -46,6 +50,17 @@ public record GlazingCatalogue(
     return kinds.stream()
         .filter(k -> k.name().equalsIgnoreCase(word) || hasAlias(k, word))
         .findFirst();
+  }
+
+  /**
+   * The kinds that panes are compared with.
+   *
+   * @throws IllegalStateException where one of them is no kind
+   */
+  public List<Glazing> upgradeKinds() {
+    return upgrades.stream()
+        .map(u -> find(u).orElseThrow(() -> new IllegalStateException("no glazing " + u)))
+        .toList();
   }
 
   /** The kind to take where nobody looked. */

@@ -36,8 +36,15 @@ final class ColdChapter implements Chapter {
             "The temperature factor says how warm a surface is between outdoors (0) and the room "
                 + "(1). Walls are held against mould, which grows where the air at the surface "
                 + "stays moist for weeks; glass against water on cold nights."));
-    blocks.add(ColdTable.of(desk, cold));
-    neverDry(cold).ifPresent(blocks::add);
+    if (ColdPage.hasRows(cold)) {
+      blocks.add(ColdPage.of(desk, cold));
+    }
+    if (!cold.neverDry().isEmpty()) {
+      blocks.add(new Bullets(List.of(), cold.neverDry()));
+    }
+    if (!cold.glazing().isEmpty()) {
+      blocks.add(GlazingTable.of(desk, cold.glazing()));
+    }
     blocks.add(ColdMonths.table(coldestOfEach(cold)));
     List<ColdPlace> charted =
         cold.coldestFirst().stream().filter(p -> p.surface() == SurfaceClass.OPAQUE).toList();
@@ -45,6 +52,7 @@ final class ColdChapter implements Chapter {
     shown.stream()
         .limit(CHARTS)
         .forEach(p -> blocks.add(ChartBlocks.of("months-" + p.id(), ColdMonths.chart(desk, p))));
+    blocks.add(ColdTable.of(desk, cold));
     if (!cold.vapour().isEmpty()) {
       blocks.add(
           new Prose(
@@ -98,23 +106,5 @@ final class ColdChapter implements Chapter {
         place.name().contains(place.roomName())
             ? place.name()
             : place.roomName() + ", " + place.name());
-  }
-
-  /** Panes that no livable humidity keeps dry, those of one sentence together. */
-  private static Optional<Block> neverDry(CondensationResult cold) {
-    Map<String, List<String>> places = new LinkedHashMap<>();
-    for (ColdPlace place : cold.places()) {
-      place
-          .neverDry()
-          .ifPresent(n -> places.computeIfAbsent(n, k -> new ArrayList<>()).add(named(place)));
-    }
-    return places.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Bullets(
-                List.of(),
-                places.entrySet().stream()
-                    .map(e -> Words.list(e.getValue()) + ": " + Words.sentence(e.getKey()))
-                    .toList()));
   }
 }

@@ -13,7 +13,7 @@ record JsonUnit(String suffix, double factor) {
 
   static JsonUnit of(Unit unit) {
     return switch (unit) {
-      case RATIO, COUNT, MONEY, MONEY_PER_YEAR -> new JsonUnit("", 1);
+      case RATIO, MOULD_INDEX, COUNT, MONEY, MONEY_PER_YEAR -> new JsonUnit("", 1);
       case PERCENT, RELATIVE_HUMIDITY -> new JsonUnit("percent", 100);
       case PERCENTAGE_POINT -> new JsonUnit("points", 100);
       case CELSIUS -> new JsonUnit("c", 1);

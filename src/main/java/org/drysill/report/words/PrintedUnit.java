@@ -55,6 +55,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
           VAPOUR_CONTENT,
           WATER_PER_AREA,
           NIGHT_WATER,
+          MOULD_INDEX,
           DAYS_PER_YEAR,
           WATT,
           WATT_PER_KELVIN,
@@ -89,6 +90,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case KILOGRAM -> new PrintedUnit("kg", 1, 0, Decimals.FINE);
       case WATER_PER_AREA -> new PrintedUnit("g/m²", 1000, 0, Decimals.BY_SIZE);
       case NIGHT_WATER -> new PrintedUnit("g", 1000, 0, Decimals.BY_SIZE);
+      case MOULD_INDEX -> new PrintedUnit("", 1, 0, Decimals.ONE);
       case DAYS_PER_YEAR -> new PrintedUnit("days a year", 1, 0, Decimals.WHOLE);
       case MASS_RATE -> new PrintedUnit("kg/day", DAY, 0, Decimals.FINE);
       case U_VALUE -> new PrintedUnit("W/(m²·K)", 1, 0, Decimals.TWO);

@@ -134,7 +134,7 @@ class NowAndWallsTest {
     assertThat(result.assumptions())
         .extracting(a -> a.id())
         .containsExactly(
-            "surface.indoor_vapour", "surface.free_running", "surface.typical_details");
+            "surface.indoor_vapour", "surface.free_running", "surface.memory", "surface.made_hours", "surface.typical_details");
     assertThat(result.findings()).hasSize(2);
   }
 
@@ -164,7 +164,7 @@ class NowAndWallsTest {
         .containsExactly("Back bedroom: 500 Pa above outdoors at 5 °C, from a log.");
     assertThat(result.assumptions())
         .extracting(a -> a.id())
-        .containsExactly("surface.free_running");
+        .containsExactly("surface.free_running", "surface.memory", "surface.made_hours");
   }
 
   /**

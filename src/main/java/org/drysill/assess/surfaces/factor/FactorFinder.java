@@ -1,10 +1,12 @@
 package org.drysill.assess.surfaces.factor;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.reference.glazing.Glazing;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
@@ -62,6 +64,18 @@ public final class FactorFinder {
   /** The factor of the lower edge of a pane; empty where the kind of glazing has no edge. */
   public Optional<TemperatureFactor> ofPaneEdge(String place, Window window) {
     return GlassFactor.edge(window, tables.glazing()).map(e -> factors.ofEdge(place, e));
+  }
+
+  /**
+   * The factors of a pane of another kind in the frame of a window: of its middle, and of its lower
+   * edge where it has one.
+   */
+  public List<TemperatureFactor> ofOtherPane(String place, Window window, Glazing kind) {
+    List<TemperatureFactor> parts = new ArrayList<>();
+    parts.add(planes.ofGlazing(place + ".centre", kind, List.of()));
+    GlassFactor.edge(kind, window.frame(), tables.glazing())
+        .ifPresent(e -> parts.add(factors.ofEdge(place + ".edge", e)));
+    return parts;
   }
 
   /** The factor of a built-up wall, with what stands before it. */

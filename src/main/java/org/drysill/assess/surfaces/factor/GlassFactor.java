@@ -34,9 +34,12 @@ final class GlassFactor {
     if (named.isEmpty()) {
       return Optional.empty();
     }
-    Glazing kind = named.get();
-    return window
-        .frame()
+    return edge(named.get(), window.frame(), catalogue);
+  }
+
+  /** The lower edge of a kind of glazing in a frame. */
+  static Optional<Edge> edge(Glazing kind, Optional<Frame> frame, GlazingCatalogue catalogue) {
+    return frame
         .map(f -> inFrame(kind, f, catalogue))
         .orElseGet(() -> inWood(kind, catalogue));
   }

@@ -1,5 +1,6 @@
 package org.drysill.assess.surfaces.year;
 
+import java.util.function.Function;
 import org.drysill.assess.Figure;
 
 /**
@@ -10,4 +11,9 @@ import org.drysill.assess.Figure;
  * @param worstNight the most that settles in one night, by area [kg/m²]
  */
 public record GlassYear(Figure wetMornings, Figure runningNights, Figure worstNight)
-    implements PlaceYear {}
+    implements PlaceYear {
+  @Override
+  public <T> T either(Function<WallYear, T> wall, Function<GlassYear, T> glass) {
+    return glass.apply(this);
+  }
+}

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
-import java.util.function.ToDoubleFunction;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.OutdoorHours;
@@ -37,6 +36,7 @@ public final class SurfaceYears {
           Optional.empty(),
           Optional.of("β = 7·10⁻⁹ · hc, in the form of Hens and of Künzel"),
           How.MEMORY);
+  private static final String FILM = "w(h) = w(h-1) + β · (pi - ps(Tsi)) · 3600 s";
   private static final String MADE =
       " The hours were made from monthly means: no weather that was.";
 
@@ -78,16 +78,18 @@ public final class SurfaceYears {
             start());
     YearAir.Ends ends = room(place).walls();
     Range factor = place.factor().value();
-    MouldYear best = MouldYear.of(factor.high(), ends.low(), surface);
-    MouldYear likely = MouldYear.of(factor.likely(), ends.likely(), surface);
-    MouldYear worst = MouldYear.of(factor.low(), ends.high(), surface);
+    Three<MouldYear> years =
+        new Three<>(
+            MouldYear.of(factor.high(), ends.low(), surface),
+            MouldYear.of(factor.likely(), ends.likely(), surface),
+            MouldYear.of(factor.low(), ends.high(), surface));
     return new WallYear(
         figure(
             place,
             "moist_hours",
             "hours in which the air at it is moist enough for mould",
             Unit.HOURS_PER_YEAR,
-            spread(best, likely, worst, MouldYear::moistHours),
+            years.spread(MouldYear::moistHours),
             "t = hours with pi ≥ %s · ps(Tsi)".formatted(surface.moistFrom()),
             List.of(tables.surfaces().mouldLimit().source())),
         figure(
@@ -95,63 +97,79 @@ public final class SurfaceYears {
             "wet_hours",
             "hours in which it is wet",
             Unit.HOURS_PER_YEAR,
-            spread(best, likely, worst, MouldYear::wetHours),
+            years.spread(MouldYear::wetHours),
             "t = hours with pi ≥ ps(Tsi)",
             List.of(tables.surfaces().condensationLimit().source())),
         figure(
             place,
             "mould_index",
             "highest mould index of the year",
-            Unit.RATIO,
-            spread(best, likely, worst, MouldYear::peak),
+            Unit.MOULD_INDEX,
+            years.spread(MouldYear::peak),
             "dM/dt = k1·k2 / (7·tM1), class: " + sensitivity.sensitivity().word(),
             List.of(MOULD, sensitivity.source(), tables.hours().mouldDecline().source())),
         sensitivity,
-        day(likely.begins()),
-        day(likely.visible()));
+        day(years.likely().begins()),
+        day(years.likely().visible()));
   }
 
   /** A year of a pane. */
   public GlassYear glass(Place place) {
-    PaneYear.Pane pane =
-        new PaneYear.Pane(
-            tables.defaults().paneFilm().likely(),
-            tables.hours().visibleFilm().likely(),
-            tables.hours().clingingFilm().likely(),
-            (int) Math.round(tables.hours().morningHour().likely()),
-            start());
-    YearAir.Ends ends = room(place).panes();
-    Range factor = place.factor().value();
-    PaneYear best = PaneYear.of(factor.high(), ends.low(), pane);
-    PaneYear likely = PaneYear.of(factor.likely(), ends.likely(), pane);
-    PaneYear worst = PaneYear.of(factor.low(), ends.high(), pane);
+    PaneYear.Pane pane = pane();
+    Three<PaneYear> years = panes(place, pane);
     return new GlassYear(
-        figure(
-            place,
-            "wet_mornings",
-            "mornings on which the pane is seen to be wet",
-            Unit.DAYS_PER_YEAR,
-            spread(best, likely, worst, PaneYear::wetMornings),
-            "w(h) = w(h-1) + β · (pi - ps(Tsi)) · 3600 s; mornings with w ≥ "
-                + grams(pane.visibleKgM2()),
-            List.of(LEWIS, tables.hours().visibleFilm().source())),
+        wetMornings(place, years, pane),
         figure(
             place,
             "running_nights",
             "nights in which water runs down the pane",
             Unit.DAYS_PER_YEAR,
-            spread(best, likely, worst, PaneYear::runningNights),
-            "w(h) = w(h-1) + β · (pi - ps(Tsi)) · 3600 s; nights with w > "
-                + grams(pane.clingsKgM2()),
+            years.spread(PaneYear::runningNights),
+            FILM + "; nights with w > " + grams(pane.clingsKgM2()),
             List.of(LEWIS, tables.hours().clingingFilm().source())),
         figure(
             place,
             "worst_night",
             "the most water that settles in one night of the year, by area of the pane",
             Unit.WATER_PER_AREA,
-            spread(best, likely, worst, PaneYear::worstNightKgM2),
+            years.spread(PaneYear::worstNightKgM2),
             "m = Σ β · (pi - ps(Tsi)) · 3600 s, from noon to noon",
             List.of(LEWIS, tables.defaults().paneFilm().source())));
+  }
+
+  /** Mornings of the year on which a pane is seen to be wet. */
+  public Figure wetMornings(Place place) {
+    PaneYear.Pane pane = pane();
+    return wetMornings(place, panes(place, pane), pane);
+  }
+
+  private Figure wetMornings(Place place, Three<PaneYear> years, PaneYear.Pane pane) {
+    return figure(
+        place,
+        "wet_mornings",
+        "mornings on which the pane is seen to be wet",
+        Unit.DAYS_PER_YEAR,
+        years.spread(PaneYear::wetMornings),
+        FILM + "; mornings with w ≥ " + grams(pane.visibleKgM2()),
+        List.of(LEWIS, tables.hours().visibleFilm().source()));
+  }
+
+  private PaneYear.Pane pane() {
+    return new PaneYear.Pane(
+        tables.defaults().paneFilm().likely(),
+        tables.hours().visibleFilm().likely(),
+        tables.hours().clingingFilm().likely(),
+        (int) Math.round(tables.hours().morningHour().likely()),
+        start());
+  }
+
+  private Three<PaneYear> panes(Place place, PaneYear.Pane pane) {
+    YearAir.Ends ends = room(place).panes();
+    Range factor = place.factor().value();
+    return new Three<>(
+        PaneYear.of(factor.high(), ends.low(), pane),
+        PaneYear.of(factor.likely(), ends.likely(), pane),
+        PaneYear.of(factor.low(), ends.high(), pane));
   }
 
   private static String grams(double kgM2) {
@@ -171,14 +189,6 @@ public final class SurfaceYears {
 
   private static Optional<DayOfYear> day(OptionalInt hour) {
     return hour.isPresent() ? Optional.of(DayOfYear.ofHour(hour.getAsInt())) : Optional.empty();
-  }
-
-  /** What is counted of a year may fall as well as rise with the vapour, by a little. */
-  private static <T> Range spread(T best, T likely, T worst, ToDoubleFunction<T> value) {
-    double a = value.applyAsDouble(best);
-    double b = value.applyAsDouble(likely);
-    double c = value.applyAsDouble(worst);
-    return new Range(Math.min(a, b), b, Math.max(b, c));
   }
 
   private Figure figure(

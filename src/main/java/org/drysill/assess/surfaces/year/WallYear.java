@@ -1,6 +1,7 @@
 package org.drysill.assess.surfaces.year;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.drysill.assess.Figure;
 import org.drysill.reference.surfaces.MaterialSensitivity;
 
@@ -21,4 +22,9 @@ public record WallYear(
     MaterialSensitivity material,
     Optional<DayOfYear> begins,
     Optional<DayOfYear> visible)
-    implements PlaceYear {}
+    implements PlaceYear {
+  @Override
+  public <T> T either(Function<WallYear, T> wall, Function<GlassYear, T> glass) {
+    return wall.apply(this);
+  }
+}
