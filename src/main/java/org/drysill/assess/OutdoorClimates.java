@@ -164,9 +164,7 @@ public final class OutdoorClimates {
                 + " at its mean temperature."
                 + (weather.supersaturated() == 0
                     ? ""
-                    : " Humidities above 100 % taken as 100 %: "
-                        + weather.supersaturated()
-                        + ".")
+                    : " Humidities above 100 % taken as 100 %: " + weather.supersaturated() + ".")
                 + (weather.filled() == 0
                     ? ""
                     : " Hours that the file lacks, filled between their neighbours: "

@@ -96,9 +96,7 @@ class HoursOfFileTest {
     OutdoorClimate climate =
         OutdoorClimates.resolve(
                 HomeFixtures.survey(
-                    "england",
-                    "floor_area: 84 m2, climate: uk-midlands",
-                    "- {id: wc, use: wc}"),
+                    "england", "floor_area: 84 m2, climate: uk-midlands", "- {id: wc, use: wc}"),
                 ClimateCatalogue.bundled(),
                 Optional.empty(),
                 Optional.empty())

@@ -55,8 +55,7 @@ public final class SurfaceHours {
   private static double year(int places) {
     HourlyAir air = air(outdoors());
     MouldYear.Surface wall =
-        new MouldYear.Surface(
-            MouldSensitivity.SENSITIVE, 0.1, 0.8, HourlyYear.firstHour(6));
+        new MouldYear.Surface(MouldSensitivity.SENSITIVE, 0.1, 0.8, HourlyYear.firstHour(6));
     PaneYear.Pane pane = new PaneYear.Pane(3, 0.005, 0.1, 7, HourlyYear.firstHour(6));
     double sum = 0;
     for (int p = 0; p < places; p++) {
@@ -71,8 +70,7 @@ public final class SurfaceHours {
 
   private static HourlyYear outdoors() {
     double[] celsius = {4.3, 4.8, 6.6, 9.0, 11.8, 14.8, 16.6, 16.5, 14.0, 10.5, 7.1, 4.2};
-    double[] vapour =
-        Arrays.stream(celsius).map(t -> MoistAir.vapourPressurePa(t, 0.82)).toArray();
+    double[] vapour = Arrays.stream(celsius).map(t -> MoistAir.vapourPressurePa(t, 0.82)).toArray();
     return new SyntheticYear(2.7, 4.7, 3.3, 2.3, 0.7, 1).of(celsius, vapour, 6);
   }
 

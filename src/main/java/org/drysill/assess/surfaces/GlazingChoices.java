@@ -21,10 +21,7 @@ final class GlazingChoices {
   private final VapourOfRooms vapour;
 
   GlazingChoices(
-      GlazingCatalogue catalogue,
-      FactorFinder factors,
-      SurfaceYears years,
-      VapourOfRooms vapour) {
+      GlazingCatalogue catalogue, FactorFinder factors, SurfaceYears years, VapourOfRooms vapour) {
     this.catalogue = catalogue;
     this.factors = factors;
     this.years = years;

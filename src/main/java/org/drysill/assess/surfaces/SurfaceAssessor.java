@@ -6,9 +6,9 @@ import org.drysill.assess.Assumption;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorHours;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.factor.FactorFinder;
 import org.drysill.assess.surfaces.year.SurfaceYears;
-import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /** Assesses every cold spot, window and built-up wall of a home. */
@@ -65,7 +65,8 @@ public final class SurfaceAssessor {
         places,
         NeverDry.of(places, tables.surfaces().livableHumidity().likely()),
         otherGlazing,
-        judged.stream().map(vapour::sentence).toList(), assumptions);
+        judged.stream().map(vapour::sentence).toList(),
+        assumptions);
   }
 
   private List<ColdPlace> places(RoomFacts room) {

@@ -43,18 +43,18 @@ final class ColdPage {
             .toList();
     String celsius = desk.numbers().unit(Unit.CELSIUS);
     return Grid.wide(
-        "Where, why, from when, and what would stop it",
-        List.of(
-            Cells.words("where"),
-            Cells.numbers("surface, " + celsius, 13),
-            Cells.numbers("dew point, " + celsius, 13),
-            Cells.words("from when", 60),
-            Cells.words("what would stop it", 31)),
-        rows,
-        "Surface and dew point in January, on glass in a cold night of it: the nearer they are, the"
-            + " moister is the surface. The mould index runs from 0 to 6; from 1 a microscope shows"
-            + " growth, from 3 the eye. It ranks places from a clean start in summer and foretells"
-            + " none; cleaning, light and draughts are not in it.")
+            "Where, why, from when, and what would stop it",
+            List.of(
+                Cells.words("where"),
+                Cells.numbers("surface, " + celsius, 13),
+                Cells.numbers("dew point, " + celsius, 13),
+                Cells.words("from when", 60),
+                Cells.words("what would stop it", 31)),
+            rows,
+            "Surface and dew point in January, on glass in a cold night of it: the nearer they are, the"
+                + " moister is the surface. The mould index runs from 0 to 6; from 1 a microscope shows"
+                + " growth, from 3 the eye. It ranks places from a clean start in summer and foretells"
+                + " none; cleaning, light and draughts are not in it.")
         .densely();
   }
 
@@ -124,7 +124,9 @@ final class ColdPage {
 
   private static String growth(WallYear wall) {
     return wall.begins()
-        .map(b -> "growth from " + day(b) + wall.visible().map(v -> ", seen by " + day(v)).orElse(""))
+        .map(
+            b ->
+                "growth from " + day(b) + wall.visible().map(v -> ", seen by " + day(v)).orElse(""))
         .orElse("too little growth to be seen, even with a microscope");
   }
 

@@ -134,7 +134,11 @@ class NowAndWallsTest {
     assertThat(result.assumptions())
         .extracting(a -> a.id())
         .containsExactly(
-            "surface.indoor_vapour", "surface.free_running", "surface.memory", "surface.made_hours", "surface.typical_details");
+            "surface.indoor_vapour",
+            "surface.free_running",
+            "surface.memory",
+            "surface.made_hours",
+            "surface.typical_details");
     assertThat(result.findings()).hasSize(2);
   }
 

@@ -18,8 +18,7 @@ class OtherGlazingTest {
   }
 
   private static CondensationResult result(String glazing) {
-    return SurfaceAssessor.assess(
-        home("", window(glazing)), vapour(700, 3), TABLES);
+    return SurfaceAssessor.assess(home("", window(glazing)), vapour(700, 3), TABLES);
   }
 
   @Test
@@ -31,8 +30,7 @@ class OtherGlazingTest {
     assertThat(pane.choices()).hasSize(4);
     assertThat(pane.choices())
         .allSatisfy(
-            c ->
-                assertThat(c.wetMornings().likely()).isLessThan(pane.wetMorningsNow().likely()));
+            c -> assertThat(c.wetMornings().likely()).isLessThan(pane.wetMorningsNow().likely()));
     assertThat(pane.choices().get(3).wetMornings().likely())
         .isLessThanOrEqualTo(pane.choices().get(2).wetMornings().likely());
   }

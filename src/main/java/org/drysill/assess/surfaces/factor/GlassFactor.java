@@ -39,9 +39,7 @@ final class GlassFactor {
 
   /** The lower edge of a kind of glazing in a frame. */
   static Optional<Edge> edge(Glazing kind, Optional<Frame> frame, GlazingCatalogue catalogue) {
-    return frame
-        .map(f -> inFrame(kind, f, catalogue))
-        .orElseGet(() -> inWood(kind, catalogue));
+    return frame.map(f -> inFrame(kind, f, catalogue)).orElseGet(() -> inWood(kind, catalogue));
   }
 
   private static Optional<Edge> inFrame(Glazing kind, Frame frame, GlazingCatalogue catalogue) {

@@ -64,8 +64,7 @@ public final class SurfaceYears {
    * @param factor its temperature factor
    * @param excess vapour indoors over outdoors [Pa] by outdoor temperature [°C]
    */
-  public record Place(
-      String id, RoomFacts room, Figure factor, DoubleFunction<Range> excess) {}
+  public record Place(String id, RoomFacts room, Figure factor, DoubleFunction<Range> excess) {}
 
   /** A year of an opaque surface of a material of the survey. */
   public WallYear wall(Place place, Optional<String> material) {

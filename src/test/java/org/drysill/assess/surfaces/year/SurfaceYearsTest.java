@@ -39,7 +39,11 @@ class SurfaceYearsTest {
         "corner",
         HOME.rooms().get(0),
         new Figure(
-            "surface.corner.factor", "temperature factor", factor, Unit.RATIO, Basis.MEASURED,
+            "surface.corner.factor",
+            "temperature factor",
+            factor,
+            Unit.RATIO,
+            Basis.MEASURED,
             () -> null),
         celsius ->
             new Range(0.9 * excess, excess, 1.1 * excess)
@@ -63,7 +67,9 @@ class SurfaceYearsTest {
     WallYear cold = years().wall(place(Range.around(0.55, 0.05), 1000), Optional.of("wallpaper"));
     assertThat(cold.mould().likely()).isBetween(3.0, 5.0);
     assertThat(cold.mould().value().low()).isLessThan(cold.mould().likely());
-    assertThat(cold.mould().value().high()).isGreaterThan(cold.mould().likely()).isLessThanOrEqualTo(6.0);
+    assertThat(cold.mould().value().high())
+        .isGreaterThan(cold.mould().likely())
+        .isLessThanOrEqualTo(6.0);
     assertThat(cold.begins().orElseThrow().month()).isIn(10, 11, 12);
     assertThat(cold.visible()).isPresent();
     assertThat(cold.wetHours().likely()).isLessThan(cold.moistHours().likely());
