@@ -2,7 +2,6 @@ package org.drysill.assess.surfaces.year;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
@@ -43,7 +42,7 @@ public final class SurfaceYears {
   private final SurfaceTables tables;
   private final OutdoorHours hours;
   private final YearAir air;
-  private final Map<RoomFacts, YearAir.Room> rooms = new IdentityHashMap<>();
+  private final IdentityHashMap<RoomFacts, YearAir.Room> rooms = new IdentityHashMap<>();
 
   /** For a home whose outdoor hours are known or made. */
   public SurfaceYears(OutdoorHours hours, SurfaceTables tables) {
