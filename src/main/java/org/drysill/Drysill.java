@@ -29,6 +29,7 @@ import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
 import org.drysill.survey.SurveyResult;
+import org.drysill.survey.log.Logs;
 import org.drysill.yaml.JsonSchema;
 import org.drysill.yaml.Problem;
 
@@ -51,7 +52,10 @@ public final class Drysill {
    */
   public static Outcome check(Path file) {
     Input input = read(file);
-    return new Outcome(input.visit().map(visit -> assess(visit, input.before())), input.problems());
+    return new Outcome(
+        input.visit().map(visit -> assess(visit, input.before())),
+        input.visit().map(visit -> visit.own().logs()).orElse(Logs.none()),
+        input.problems());
   }
 
   /** The JSON Schema of surveys. */
@@ -113,7 +117,16 @@ public final class Drysill {
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
     return new ReportWriter(stages)
         .write(
-            visit.file(), assessment, options, Provenance.of(visit.file(), version(), version()));
+            visit.file(), assessment, options, provenance(visit, before));
+  }
+
+  private static Provenance provenance(Visit visit, Optional<Visit> before) {
+    return Provenance.of(
+        visit.file(),
+        visit.own().logs(),
+        before.map(then -> then.own().logs()).orElse(Logs.none()),
+        version(),
+        version());
   }
 
   private static Assessment assess(Visit visit, Optional<Visit> before) {
@@ -150,9 +163,10 @@ public final class Drysill {
    * What came out.
    *
    * @param assessment what the survey means; empty when it has an error
+   * @param logs the logs of the visit as they were read
    * @param problems errors and warnings
    */
-  public record Outcome(Optional<Assessment> assessment, List<Problem> problems) {
+  public record Outcome(Optional<Assessment> assessment, Logs logs, List<Problem> problems) {
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);

@@ -1,6 +1,8 @@
 package org.drysill;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,27 +10,34 @@ import org.drysill.assess.MonthlyWeather;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.EpwFile;
 import org.drysill.reference.climate.WeatherReading;
+import org.drysill.reference.logs.LogFileRules;
 import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.rules.RuleSets;
 import org.drysill.survey.ClimateChoice;
+import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
+import org.drysill.survey.log.LogLimits;
+import org.drysill.survey.log.Logs;
+import org.drysill.survey.log.read.LogReader;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Reading;
 
 /**
- * What a user brings of his own in the place of bundled data: a rule set, the weather.
+ * What a user brings of his own: a rule set and the weather, in the place of bundled data, and logs.
  *
  * @param data the bundled data with the own rule set before it, where there is one
  * @param weather months of the own weather file, where there is one
+ * @param logs the logs of the visit
  * @param problems what is wrong with these files
  */
-record OwnFiles(ReferenceData data, Optional<MonthlyWeather> weather, List<Problem> problems) {
+record OwnFiles(
+    ReferenceData data, Optional<MonthlyWeather> weather, Logs logs, List<Problem> problems) {
   OwnFiles {
     problems = List.copyOf(problems);
   }
 
-  /** Reads the files that a survey names; their bytes are in hand already. */
+  /** Reads the files that a survey names; the bytes are in hand already but for those of logs. */
   static OwnFiles read(SurveyFile file, ReferenceData bundled) {
     List<Problem> problems = new ArrayList<>();
     Optional<RuleSet> rules =
@@ -41,11 +50,48 @@ record OwnFiles(ReferenceData data, Optional<MonthlyWeather> weather, List<Probl
             .flatMap(p -> weather(file, p, problems));
     ReferenceData data =
         rules.map(own -> bundled.withRules(bundled.rules().with(own))).orElse(bundled);
-    return new OwnFiles(data, weather, problems);
+    Logs logs = namesLogs(file.survey()) ? logs(file) : Logs.none();
+    logs.all().forEach(log -> problems.addAll(log.problems()));
+    return new OwnFiles(data, weather, logs, problems);
   }
 
   boolean isUsable() {
     return problems.stream().noneMatch(p -> p.severity() == Severity.ERROR);
+  }
+
+  private static boolean namesLogs(Survey survey) {
+    return survey.outdoorLogger().isPresent()
+        || survey.rooms().stream().anyMatch(room -> room.logger().isPresent());
+  }
+
+  private static Logs logs(SurveyFile file) {
+    return new LogReader(file.folder(), limits(LogFileRules.bundled())).read(file.survey());
+  }
+
+  private static LogLimits limits(LogFileRules rules) {
+    LogFileRules.Believed believed = rules.believed();
+    return new LogLimits(
+        rules.hold().steps(),
+        hours(rules.hold().longestHours()),
+        rules.clock().setAfter().atStartOfDay(ZoneOffset.UTC).toInstant(),
+        Duration.ofDays(1).toSeconds() * rules.clock().farJumpDays(),
+        Duration.ofMinutes(1).toSeconds() * rules.clock().blockJumpMinutes(),
+        believed.temperature().low(),
+        believed.temperature().high(),
+        believed.humidity().high() - 1,
+        believed.humidity().low(),
+        believed.saturatedFrom().value(),
+        believed.co2().low(),
+        believed.co2().high(),
+        rules.spike().temperature().value(),
+        rules.spike().humidity().value(),
+        rules.spike().co2().value(),
+        hours(rules.stuck().hours()),
+        rules.doubtfulUnit().above().value());
+  }
+
+  private static double hours(double hours) {
+    return Duration.ofHours(1).toSeconds() * hours;
   }
 
   private static Optional<RuleSet> rules(SurveyFile file, String path, List<Problem> problems) {

@@ -13,6 +13,7 @@ import org.drysill.yaml.Shorthand;
  * @param zone its time zone
  * @param delimiter its delimiter
  * @param decimalMark its decimal mark
+ * @param temperatureUnit the unit of its temperatures
  * @param instrument the id of the instrument
  */
 @Shorthand("file")
@@ -25,4 +26,23 @@ public record Logger(
     @Key(about = "Its time zone", example = "Europe/London") Optional<String> zone,
     @Key(about = "Its delimiter", example = ";") Optional<String> delimiter,
     @Key(about = "Its decimal mark", example = ",") Optional<String> decimalMark,
-    @Key(about = "The id of the instrument", example = "log1") Optional<String> instrument) {}
+    @Key(about = "The unit of its temperatures", example = "F")
+        Optional<TemperatureUnit> temperatureUnit,
+    @Key(about = "The id of the instrument", example = "log1") Optional<String> instrument) {
+  private static final String TAB = "tab";
+
+  /** The delimiter as a character; empty where none is given. */
+  public Optional<Character> delimiterMark() {
+    return delimiter.map(text -> text.equalsIgnoreCase(TAB) ? '\t' : text.charAt(0));
+  }
+
+  /** The decimal mark as a character; empty where none is given. */
+  public Optional<Character> decimalMarkCharacter() {
+    return decimalMark.map(text -> text.charAt(0));
+  }
+
+  /** True where the delimiter is one character, or the word that stands for a tab. */
+  public boolean hasFitDelimiter() {
+    return delimiter.map(text -> text.length() == 1 || text.equalsIgnoreCase(TAB)).orElse(true);
+  }
+}

@@ -9,11 +9,15 @@ import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyCode;
 import org.drysill.yaml.NamedFiles;
 
-/** Reads the bytes of the files that a survey names: photographs, logs, weather, own rules. */
+/**
+ * Reads the bytes of the files that a survey names: photographs, weather, own rules. Logs are read
+ * as streams later, for they may be larger than memory.
+ */
 final class NamedBytes {
+  private static final String OF_LOG = "logger.file";
   private static final int MEGABYTE = 1024 * 1024;
 
-  /** The most that one file may have: a year of one-minute readings, or a large photograph. */
+  /** The most that one file may have: a large photograph. */
   static final long MOST_BYTES = 50L * MEGABYTE;
 
   /** The most that all files of a survey may have together. */
@@ -37,7 +41,7 @@ final class NamedBytes {
   }
 
   private void add(String key, String written) {
-    if (files.containsKey(written)) {
+    if (key.endsWith(OF_LOG) || files.containsKey(written)) {
       return;
     }
     try {

@@ -1,5 +1,6 @@
 package org.drysill.survey;
 
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,8 @@ import org.drysill.yaml.Problem;
  * @param name the file's name as the user gave it
  * @param text the file's text, for the input record
  * @param warnings what is odd but usable
- * @param files the bytes of every file that it names, by the path as written
+ * @param files the bytes of every file that it names, by the path as written, logs aside
+ * @param folder the folder that its paths start from
  */
 public record SurveyFile(
     Survey survey,
@@ -23,7 +25,8 @@ public record SurveyFile(
     String name,
     String text,
     List<Problem> warnings,
-    Map<String, byte[]> files) {
+    Map<String, byte[]> files,
+    Path folder) {
   /** Copies the collections. */
   public SurveyFile {
     warnings = List.copyOf(warnings);

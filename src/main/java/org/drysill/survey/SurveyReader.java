@@ -75,7 +75,7 @@ public final class SurveyReader {
             .map(
                 s ->
                     new SurveyFile(
-                        s, previous.flatMap(SurveyResult::file), name, text, warnings, files)),
+                        s, previous.flatMap(SurveyResult::file), name, text, warnings, files, folder)),
         problems);
   }
 

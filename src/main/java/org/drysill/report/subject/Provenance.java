@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import org.drysill.survey.SurveyFile;
+import org.drysill.survey.log.Logs;
 
 /**
  * From what and by what a report was made, so that it can be made again.
@@ -30,17 +31,25 @@ public record Provenance(String program, String version, String data, List<Input
    */
   public record Input(String name, String sha256) {}
 
-  /** The provenance of a report on a survey. */
-  public static Provenance of(SurveyFile file, String version, String data) {
+  /**
+   * The provenance of a report on a survey.
+   *
+   * @param file the survey, with the earlier one
+   * @param logs its logs
+   * @param logsBefore the logs of the earlier survey
+   */
+  public static Provenance of(
+      SurveyFile file, Logs logs, Logs logsBefore, String version, String data) {
     List<Input> inputs = new ArrayList<>();
-    add(inputs, file);
-    file.previous().ifPresent(previous -> add(inputs, previous));
+    add(inputs, file, logs);
+    file.previous().ifPresent(previous -> add(inputs, previous, logsBefore));
     return new Provenance("Drysill", version, data, inputs);
   }
 
-  private static void add(List<Input> inputs, SurveyFile file) {
+  private static void add(List<Input> inputs, SurveyFile file, Logs logs) {
     inputs.add(new Input(file.name(), sha256(file.text().getBytes(StandardCharsets.UTF_8))));
     file.files().forEach((name, bytes) -> inputs.add(new Input(name, sha256(bytes))));
+    logs.all().map(log -> new Input(log.file(), log.sha256())).distinct().forEach(inputs::add);
   }
 
   private static String sha256(byte[] bytes) {

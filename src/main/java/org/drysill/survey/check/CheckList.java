@@ -46,6 +46,12 @@ public final class CheckList {
     add(code, key, quote(id), "the id of " + of + ": " + ids, Nearest.of(id, known));
   }
 
+  /** Notes a time zone that does not exist, with the one that was probably meant. */
+  void addUnknownZone(String key, String zone, Collection<String> known) {
+    String expected = "a time zone such as Europe/London, or an offset such as +01:00";
+    add(SurveyCode.UNKNOWN_ZONE, key, quote(zone), expected, Nearest.of(zone, known));
+  }
+
   /** All problems in the order in which they were found. */
   public List<Problem> problems() {
     return List.copyOf(problems);

@@ -32,6 +32,7 @@ public final class SurveyChecks {
     WallChecks.check(survey, vocabularies, list);
     FanChecks.check(survey, list);
     MoneyChecks.check(survey, list);
+    LoggerChecks.check(survey, list);
     return list.problems().stream().filter(p -> !isTold(p, known)).toList();
   }
 

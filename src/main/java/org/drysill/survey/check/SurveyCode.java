@@ -77,7 +77,13 @@ public enum SurveyCode implements ProblemCode {
   /** Too few points, or a pressure that rises with the flow. */
   CURVE_NOT_FALLING("S034", ERROR, "A fan curve that does not fall"),
   /** It would never run. */
-  PAUSE_FILLS_CYCLE("S035", ERROR, "A pause as long as the half cycle");
+  PAUSE_FILLS_CYCLE("S035", ERROR, "A pause as long as the half cycle"),
+  /** Not the name of a zone. */
+  UNKNOWN_ZONE("S036", ERROR, "A time zone that does not exist"),
+  /** Without year, month or day. */
+  PATTERN_WITHOUT_DATE("S037", ERROR, "A pattern of time that says no date"),
+  /** Two characters, or another than there is. */
+  NOT_A_MARK("S038", ERROR, "A delimiter or decimal mark that is none");
 
   private final String code;
   private final Severity severity;

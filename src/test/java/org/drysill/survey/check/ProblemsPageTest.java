@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.drysill.survey.log.LogCode;
+import org.drysill.survey.log.LogFlaw;
 import org.drysill.yaml.ProblemCode;
 import org.drysill.yaml.YamlCode;
 import org.junit.jupiter.api.Test;
@@ -16,7 +18,9 @@ class ProblemsPageTest {
   private static final Path PAGE = Path.of("src/docs/problems.md");
 
   private static List<ProblemCode> codes() {
-    return Stream.<ProblemCode>concat(Stream.of(YamlCode.values()), Stream.of(SurveyCode.values()))
+    return Stream.<ProblemCode[]>of(
+            YamlCode.values(), SurveyCode.values(), LogCode.values(), LogFlaw.values())
+        .flatMap(Stream::of)
         .toList();
   }
 

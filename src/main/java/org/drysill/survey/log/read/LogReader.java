@@ -1,0 +1,207 @@
+package org.drysill.survey.log.read;
+
+import de.siegmar.fastcsv.reader.CsvCallbackHandler;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.drysill.survey.Logger;
+import org.drysill.survey.Room;
+import org.drysill.survey.Survey;
+import org.drysill.survey.log.DateOrder;
+import org.drysill.survey.log.Log;
+import org.drysill.survey.log.LogCode;
+import org.drysill.survey.log.LogContent;
+import org.drysill.survey.log.LogLimits;
+import org.drysill.survey.log.Logs;
+import org.drysill.yaml.Problem;
+
+/** The one way in for logs: a file passes once, in memory that does not grow with its rows. */
+public final class LogReader {
+  /** A field is short; one that is longer than this lacks its closing quotation mark. */
+  private static final int LONGEST_RECORD = 1 << 16;
+
+  /** Stands for quotation marks where a file has none, and no text holds it. */
+  private static final char NO_QUOTE = '\uFFFF';
+
+  private final Path folder;
+  private final LogLimits limits;
+
+  /**
+   * A reader of the logs of one visit.
+   *
+   * @param folder the folder that their paths start from
+   * @param limits what is believed
+   */
+  public LogReader(Path folder, LogLimits limits) {
+    this.folder = folder;
+    this.limits = limits;
+  }
+
+  /** Reads every log that a survey names. */
+  public Logs read(Survey survey) {
+    Optional<ZoneId> zone =
+        Stream.concat(
+                survey.outdoorLogger().stream(),
+                survey.rooms().stream().map(Room::logger).flatMap(Optional::stream))
+            .flatMap(logger -> logger.zone().stream())
+            .map(ZoneId::of)
+            .findFirst();
+    Map<String, Log> rooms = new LinkedHashMap<>();
+    for (Room room : survey.rooms()) {
+      room.logger().ifPresent(logger -> rooms.put(room.id(), read(logger, zone)));
+    }
+    return new Logs(rooms, survey.outdoorLogger().map(logger -> read(logger, zone)));
+  }
+
+  /**
+   * Reads one log.
+   *
+   * @param logger what the survey says of it
+   * @param zoneOfOthers the zone of other logs of the visit, for one that states none; UTC where
+   *     none does
+   */
+  public Log read(Logger logger, Optional<ZoneId> zoneOfOthers) {
+    Path file = folder.resolve(logger.file());
+    try (HashedStream bytes = new HashedStream(Files.newInputStream(file))) {
+      return read(logger, file, bytes, zoneOfOthers);
+    } catch (IOException | UncheckedIOException closed) {
+      Problem problem =
+          new Refusals(logger.file(), List.of())
+              .at(1, LogCode.UNREADABLE, "a file that cannot be read", "a readable file")
+              .problem();
+      return new Log(logger, "", Optional.empty(), List.of(problem));
+    }
+  }
+
+  private Log read(Logger logger, Path file, HashedStream bytes, Optional<ZoneId> zoneOfOthers)
+      throws IOException {
+    try {
+      FirstPart part =
+          FirstPart.of(file)
+              .orElseThrow(
+                  () ->
+                      new Refusals(logger.file(), List.of())
+                          .at(
+                              1,
+                              LogCode.NOT_TEXT,
+                              "a file that is no text",
+                              "the log saved or exported as CSV"));
+      Layout layout =
+          new LayoutFinder(logger, part, limits, zoneOfOthers)
+              .find((table, columns, quoted) -> orders(file, part, table, columns, quoted));
+      return new Scan(logger, part, layout).read(bytes);
+    } catch (LogRefused refused) {
+      return new Log(logger, bytes.sha256(), Optional.empty(), List.of(refused.problem()));
+    }
+  }
+
+  private static Set<DateOrder> orders(
+      Path file, FirstPart part, Table table, Columns columns, boolean quoted) throws IOException {
+    DateOrderFinder finder = new DateOrderFinder(columns.time());
+    try (InputStream bytes = Files.newInputStream(file);
+        CsvReader<DateOrder> rows =
+            csv(part, table.delimiter(), quoted, table.firstRow(), finder, bytes)) {
+      rows.iterator().hasNext();
+    } catch (CsvParseException broken) {
+      return finder.found();
+    }
+    return finder.found();
+  }
+
+  /** The rows from the first reading on. */
+  private static <T> CsvReader<T> csv(
+      FirstPart part,
+      char delimiter,
+      boolean quoted,
+      int firstRow,
+      CsvCallbackHandler<T> handler,
+      InputStream bytes) {
+    CsvReader<T> rows =
+        CsvReader.builder()
+            .fieldSeparator(delimiter)
+            .quoteCharacter(quoted ? '"' : NO_QUOTE)
+            .allowExtraFields(true)
+            .allowMissingFields(true)
+            .allowExtraCharsAfterClosingQuote(true)
+            .maxBufferSize(LONGEST_RECORD)
+            .build(handler, new InputStreamReader(bytes, part.charset()));
+    rows.skipLines(firstRow - 1);
+    return rows;
+  }
+
+  /** One pass over a file whose layout is known. */
+  private final class Scan {
+    private final Logger logger;
+    private final FirstPart part;
+    private final Layout layout;
+    private final Notes notes = new Notes();
+    private final HeldReadings readings = new HeldReadings(limits, notes);
+    private final SortWindow window = new SortWindow(readings);
+    private final RowScanner scanner;
+
+    Scan(Logger logger, FirstPart part, Layout layout) {
+      this.logger = logger;
+      this.part = part;
+      this.layout = layout;
+      this.scanner = new RowScanner(layout, limits, notes, window);
+    }
+
+    Log read(HashedStream bytes) throws IOException {
+      List<Problem> problems = List.of();
+      try {
+        // No record comes back, so that asking for one reads the file to its end.
+        csv(part, layout.told().delimiter(), layout.quoted(), layout.firstRow(), scanner, bytes)
+            .iterator()
+            .hasNext();
+      } catch (CsvParseException broken) {
+        problems = List.of(brokenOff());
+      }
+      scanner.finish(bytes.endsWithinLine());
+      window.finish();
+      readings.finish();
+      String sha256 = bytes.sha256();
+      if (readings.isEmpty()) {
+        return new Log(logger, sha256, Optional.empty(), List.of(unusable()));
+      }
+      LogContent content =
+          new LogContent(
+              readings.series(),
+              readings.figures(scanner.rowsRead()),
+              layout.told(),
+              notes.quality());
+      return new Log(logger, sha256, Optional.of(content), problems);
+    }
+
+    private Problem brokenOff() {
+      return new Refusals(logger.file(), part.lines())
+          .at(
+              (int) scanner.lastLine(),
+              LogCode.BROKEN_QUOTES,
+              "a row that is never closed; nothing below it was read",
+              "a closing quotation mark")
+          .problem();
+    }
+
+    private Problem unusable() {
+      return new Refusals(logger.file(), part.lines())
+          .at(
+              layout.firstRow(),
+              LogCode.NO_USABLE_ROW,
+              scanner.rowsRead() + " rows of which none can be used",
+              "rows with a time and a temperature, humidity or CO2")
+          .problem();
+    }
+  }
+}
