@@ -116,8 +116,7 @@ public final class Drysill {
     stages.accept("studying options");
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
     return new ReportWriter(stages)
-        .write(
-            visit.file(), assessment, options, provenance(visit, before));
+        .write(visit.file(), assessment, options, provenance(visit, before));
   }
 
   private static Provenance provenance(Visit visit, Optional<Visit> before) {

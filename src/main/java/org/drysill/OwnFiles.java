@@ -24,7 +24,8 @@ import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Reading;
 
 /**
- * What a user brings of his own: a rule set and the weather, in the place of bundled data, and logs.
+ * What a user brings of his own: a rule set and the weather, in the place of bundled data, and
+ * logs.
  *
  * @param data the bundled data with the own rule set before it, where there is one
  * @param weather months of the own weather file, where there is one

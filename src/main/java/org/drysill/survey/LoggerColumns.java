@@ -13,8 +13,7 @@ import org.drysill.yaml.Key;
  * @param co2 cO2
  */
 public record LoggerColumns(
-    @Key(about = "Date, where it has a column of its own", example = "Date")
-        Optional<String> date,
+    @Key(about = "Date, where it has a column of its own", example = "Date") Optional<String> date,
     @Key(
             about = "Date and time, or time of day where the date has its own column",
             example = "Time")

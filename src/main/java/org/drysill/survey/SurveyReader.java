@@ -75,7 +75,13 @@ public final class SurveyReader {
             .map(
                 s ->
                     new SurveyFile(
-                        s, previous.flatMap(SurveyResult::file), name, text, warnings, files, folder)),
+                        s,
+                        previous.flatMap(SurveyResult::file),
+                        name,
+                        text,
+                        warnings,
+                        files,
+                        folder)),
         problems);
   }
 

@@ -61,10 +61,7 @@ class SurveyReaderTest {
     SurveyFile file = result.file().orElseThrow();
     assertThat(file.files().keySet())
         .containsExactlyInAnyOrder(
-            "logs/cycle.csv",
-            "photos/window.png",
-            "photos/corner.png",
-            "photos/kitchen.png");
+            "logs/cycle.csv", "photos/window.png", "photos/corner.png", "photos/kitchen.png");
     assertThat(file.files().get("logs/cycle.csv")).startsWith('T', 'i', 'm', 'e');
     assertThat(file.previous().orElseThrow().survey().visit().date()).isEqualTo("2025-02-11");
   }

@@ -36,7 +36,8 @@ public enum LogFlaw implements ProblemCode {
   /** Forth by an hour where the zone does not say so. */
   CLOCK_SET_FORWARD("L115", "A clock that leaps forward by about an hour", "used as it stands"),
   /** The hour that comes twice when summer time ends. */
-  REPEATED_HOUR("L116", "A row in the hour that the clocks repeat in autumn", "told apart by order"),
+  REPEATED_HOUR(
+      "L116", "A row in the hour that the clocks repeat in autumn", "told apart by order"),
   /** The hour that the clocks skip when summer time begins. */
   SKIPPED_HOUR(
       "L117", "A row in the hour that the clocks skip in spring", "taken as not yet put forward"),

@@ -29,8 +29,7 @@ final class ArrivalOrder {
 
   /** The moment of a row [ms], or {@link ZoneClock#NONE}, with a note, where it cannot be used. */
   long moment(long clockMs, boolean absolute, long line) {
-    long moment =
-        absolute ? clockMs : zone.moment(clockMs, started ? lastMs : ZoneClock.NONE);
+    long moment = absolute ? clockMs : zone.moment(clockMs, started ? lastMs : ZoneClock.NONE);
     if (moment < clockSetAfterMs) {
       notes.add(LogFlaw.CLOCK_NOT_SET, line);
       return ZoneClock.NONE;

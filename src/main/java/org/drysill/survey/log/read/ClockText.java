@@ -191,7 +191,8 @@ final class ClockText {
       return hour;
     }
     boolean afternoon = lower(at) == 'p';
-    while (at < end && (lower(at) == 'a' || lower(at) == 'p' || lower(at) == 'm' || text[at] == '.')) {
+    while (at < end
+        && (lower(at) == 'a' || lower(at) == 'p' || lower(at) == 'm' || text[at] == '.')) {
       at++;
     }
     return hour < 1 || hour > 12 ? -1 : hour % 12 + (afternoon ? 12 : 0);

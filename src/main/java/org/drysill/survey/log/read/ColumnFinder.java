@@ -75,8 +75,7 @@ final class ColumnFinder {
   }
 
   private int value(Optional<String> named, ColumnKind kind, boolean guess) throws LogRefused {
-    int column =
-        named.isPresent() ? byName(named.get()) : guess ? byWords(kind) : Columns.NONE;
+    int column = named.isPresent() ? byName(named.get()) : guess ? byWords(kind) : Columns.NONE;
     note(kind.label(), column);
     return column;
   }

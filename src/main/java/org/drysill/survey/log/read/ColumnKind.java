@@ -37,8 +37,22 @@ enum ColumnKind {
   /** Parts of names that look like the quantity and are another. */
   private static final List<String> OTHERS =
       List.of(
-          "ratio", "absol", "dewp", "taupunkt", "rosee", "rugiada", "rocio", "setpoint", "sollwert",
-          "surface", "oberfl", "wetbulb", "enthalp", "battery", "batterie", "alarm");
+          "ratio",
+          "absol",
+          "dewp",
+          "taupunkt",
+          "rosee",
+          "rugiada",
+          "rocio",
+          "setpoint",
+          "sollwert",
+          "surface",
+          "oberfl",
+          "wetbulb",
+          "enthalp",
+          "battery",
+          "batterie",
+          "alarm");
 
   private static final Set<String> OTHER_WORDS =
       Set.of("dew", "wet", "min", "max", "minimum", "maximum", "abs", "std", "delta", "vpd");
@@ -83,7 +97,8 @@ enum ColumnKind {
     String plain = plain(name);
     List<String> parts = Arrays.asList(plain.strip().split("[^a-z0-9]+"));
     String joined = String.join("", parts);
-    if (OTHERS.stream().anyMatch(joined::contains) || parts.stream().anyMatch(OTHER_WORDS::contains)) {
+    if (OTHERS.stream().anyMatch(joined::contains)
+        || parts.stream().anyMatch(OTHER_WORDS::contains)) {
       return 0;
     }
     if (words.contains(withoutUnit(plain))) {

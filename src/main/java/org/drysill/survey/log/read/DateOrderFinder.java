@@ -45,8 +45,7 @@ final class DateOrderFinder extends AbstractBaseCsvCallbackHandler<DateOrder> {
     if (asDay == asMonth) {
       watch(asDay);
     } else {
-      possible.retainAll(
-          EnumSet.of(asDay ? DateOrder.DAY_MONTH_YEAR : DateOrder.MONTH_DAY_YEAR));
+      possible.retainAll(EnumSet.of(asDay ? DateOrder.DAY_MONTH_YEAR : DateOrder.MONTH_DAY_YEAR));
     }
   }
 

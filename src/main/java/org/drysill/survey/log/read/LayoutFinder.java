@@ -109,9 +109,7 @@ final class LayoutFinder {
   private boolean mostlyReads(DateOrder order) {
     ClockText clock = new ClockText(order);
     long passed =
-        times().stream()
-            .filter(time -> clock.read(time.toCharArray(), 0, time.length()))
-            .count();
+        times().stream().filter(time -> clock.read(time.toCharArray(), 0, time.length())).count();
     return 2 * passed > table.readings().size();
   }
 

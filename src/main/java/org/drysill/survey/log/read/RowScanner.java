@@ -7,7 +7,6 @@ import org.drysill.survey.log.LogFlaw;
 import org.drysill.survey.log.LogLimits;
 import org.drysill.survey.log.LogQuantity;
 
-
 /**
  * Turns the fields of rows into numbers while they pass, without making an object of any, and
  * refuses what cannot be. It returns no records; what it reads goes into the window.
@@ -139,8 +138,7 @@ final class RowScanner extends AbstractBaseCsvCallbackHandler<Void> {
 
   private double humidity(long line) {
     double ratio = number(humidity, LogQuantity.HUMIDITY, line) * humidityFactor;
-    boolean possible =
-        ratio >= limits.lowestHumidity() && ratio <= 1 + limits.aboveSaturation();
+    boolean possible = ratio >= limits.lowestHumidity() && ratio <= 1 + limits.aboveSaturation();
     double believed = believed(ratio, possible, LogQuantity.HUMIDITY, line);
     if (believed > 1) {
       notes.add(LogFlaw.ABOVE_SATURATION, LogQuantity.HUMIDITY, line);

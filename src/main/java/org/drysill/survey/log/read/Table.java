@@ -22,11 +22,7 @@ import org.drysill.survey.log.DateOrder;
  * @param readings the fields of the first readings
  */
 record Table(
-    char delimiter,
-    int headerLine,
-    int firstRow,
-    List<String> names,
-    List<List<String>> readings) {
+    char delimiter, int headerLine, int firstRow, List<String> names, List<List<String>> readings) {
   private static final char[] USUAL = {',', ';', '\t', '|'};
   private static final int LINES_ABOVE = 3;
 
