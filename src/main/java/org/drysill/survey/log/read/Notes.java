@@ -1,10 +1,11 @@
 package org.drysill.survey.log.read;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.drysill.survey.log.LogFlaw;
 import org.drysill.survey.log.LogNote;
 import org.drysill.survey.log.LogQuality;
@@ -14,10 +15,8 @@ import org.drysill.survey.log.LogQuantity;
 final class Notes {
   private static final int LINES = 5;
 
-  /** Every sort by quantity, and one more place for what concerns the row. */
-  private static final int PLACES = LogQuantity.values().length + 1;
-
-  private final Map<Integer, Tally> tallies = new TreeMap<>();
+  private final Map<LogFlaw, Map<Optional<LogQuantity>, Tally>> tallies =
+      new EnumMap<>(LogFlaw.class);
 
   private static final class Tally {
     private long count;
@@ -26,23 +25,26 @@ final class Notes {
   }
 
   void add(LogFlaw flaw, long line) {
-    add(flaw, PLACES - 1, line, 0);
+    add(flaw, Optional.empty(), line, 0);
   }
 
   void add(LogFlaw flaw, long line, double seconds) {
-    add(flaw, PLACES - 1, line, seconds);
+    add(flaw, Optional.empty(), line, seconds);
   }
 
   void add(LogFlaw flaw, LogQuantity quantity, long line) {
-    add(flaw, quantity.ordinal(), line, 0);
+    add(flaw, Optional.of(quantity), line, 0);
   }
 
   void add(LogFlaw flaw, LogQuantity quantity, long line, double seconds) {
-    add(flaw, quantity.ordinal(), line, seconds);
+    add(flaw, Optional.of(quantity), line, seconds);
   }
 
-  private void add(LogFlaw flaw, int place, long line, double seconds) {
-    Tally tally = tallies.computeIfAbsent(flaw.ordinal() * PLACES + place, key -> new Tally());
+  private void add(LogFlaw flaw, Optional<LogQuantity> quantity, long line, double seconds) {
+    Tally tally =
+        tallies
+            .computeIfAbsent(flaw, key -> new LinkedHashMap<>())
+            .computeIfAbsent(quantity, key -> new Tally());
     tally.count++;
     tally.seconds += seconds;
     if (tally.lines.size() < LINES) {
@@ -51,15 +53,13 @@ final class Notes {
   }
 
   LogQuality quality() {
-    return new LogQuality(
-        tallies.entrySet().stream().map(e -> note(e.getKey(), e.getValue())).toList());
-  }
-
-  private static LogNote note(int key, Tally tally) {
-    int place = key % PLACES;
-    Optional<LogQuantity> quantity =
-        place == PLACES - 1 ? Optional.empty() : Optional.of(LogQuantity.values()[place]);
-    return new LogNote(
-        LogFlaw.values()[key / PLACES], quantity, tally.count, tally.lines, tally.seconds);
+    List<LogNote> notes = new ArrayList<>();
+    tallies.forEach(
+        (flaw, byQuantity) ->
+            byQuantity.forEach(
+                (quantity, tally) ->
+                    notes.add(
+                        new LogNote(flaw, quantity, tally.count, tally.lines, tally.seconds))));
+    return new LogQuality(notes);
   }
 }
