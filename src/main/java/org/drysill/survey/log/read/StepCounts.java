@@ -19,7 +19,7 @@ final class StepCounts {
   void add(long step) {
     if (step != lastStep) {
       lastStep = step;
-      lastClass = (int) Math.min(CLASSES - 1, Math.log(step) / WIDTH);
+      lastClass = (int) Math.min(CLASSES - 1, Math.log((double) step) / WIDTH);
     }
     counts[lastClass]++;
     sums[lastClass] += step;
