@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,11 +114,10 @@ public final class LogReader {
     try (InputStream bytes = Files.newInputStream(file);
         CsvReader<DateOrder> rows =
             csv(part, table.delimiter(), quoted, table.firstRow(), finder, bytes)) {
-      rows.iterator().hasNext();
+      return rows.stream().findFirst().<Set<DateOrder>>map(EnumSet::of).orElseGet(finder::found);
     } catch (CsvParseException broken) {
       return finder.found();
     }
-    return finder.found();
   }
 
   /** The rows from the first reading on. */
@@ -161,10 +161,8 @@ public final class LogReader {
     Log read(HashedStream bytes) throws IOException {
       List<Problem> problems = List.of();
       try {
-        // No record comes back, so that asking for one reads the file to its end.
         csv(part, layout.told().delimiter(), layout.quoted(), layout.firstRow(), scanner, bytes)
-            .iterator()
-            .hasNext();
+            .forEach(nothing -> {});
       } catch (CsvParseException broken) {
         problems = List.of(brokenOff());
       }
