@@ -2,13 +2,16 @@ package org.drysill.assess.recovery;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.physics.Range;
+import org.drysill.physics.air.MoistAir;
 import org.drysill.physics.recovery.Sleeve;
+import org.drysill.physics.surface.Iso13788Surface;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.reference.recovery.PipeMaterial;
@@ -26,6 +29,9 @@ final class SleeveAssessment {
           Optional.empty(),
           Optional.of("an estimate; ISO 10211 has the full treatment"),
           How.DERIVED);
+
+  /** Colder weather need not be named. */
+  private static final double COLDEST = -40;
 
   private final RecoveryDefaults defaults;
 
@@ -58,24 +64,48 @@ final class SleeveAssessment {
     Pipe metal = new Pipe(defaults.sleeve(PipeMaterial.METAL), diameter, length);
     Pipe plastic = new Pipe(defaults.sleeve(PipeMaterial.PLASTIC), diameter, length);
     Figure conductance = conductance(id + ".sleeve", metal);
-    Figure inner = inner(id + ".sleeve", "metal", metal, conductance);
+    Figure inner = inner(id + ".sleeve", "metal", metal, conductance, rimInWall());
     Figure other =
         inner(
             id + ".sleeve.plastic",
             "plastic",
             plastic,
-            conductance(id + ".sleeve.plastic", plastic));
+            conductance(id + ".sleeve.plastic", plastic),
+            Range.exactly(0));
     return new SleeveBridge(
         conductance,
         inner,
         other,
-        "Metal carries about %s W/K through the wall along the sleeve; its rim on the room side has a temperature factor of about %s (%s to %s) by conduction alone, a plastic one %s. An estimate."
-            .formatted(
-                Numbers.hundredth(conductance.likely()),
-                Numbers.hundredth(inner.likely()),
-                Numbers.hundredth(inner.value().low()),
-                Numbers.hundredth(inner.value().high()),
-                Numbers.hundredth(other.likely())));
+        words(conductance, inner, other));
+  }
+
+  private Range rimInWall() {
+    return defaults.rimInWall().range();
+  }
+
+  private String words(Figure conductance, Figure inner, Figure other) {
+    return "Metal carries about %s W/K through the wall along the sleeve; its rim on the room side has a temperature factor of about %s (%s to %s) by conduction, a plastic one %s. In air of %s °C and %s %% water forms on a metal rim %s, on a plastic one %s. An estimate."
+        .formatted(
+            Numbers.hundredth(conductance.likely()),
+            Numbers.hundredth(inner.likely()),
+            Numbers.hundredth(inner.value().low()),
+            Numbers.hundredth(inner.value().high()),
+            Numbers.hundredth(other.likely()),
+            Math.round(defaults.rimAirTemperature().likely()),
+            Math.round(100 * defaults.rimAirHumidity().likely()),
+            onset(inner),
+            onset(other));
+  }
+
+  /** The outdoor temperature at which water first forms on a rim, in words. */
+  private String onset(Figure factor) {
+    double celsius = defaults.rimAirTemperature().likely();
+    double vapour = MoistAir.vapourPressurePa(celsius, defaults.rimAirHumidity().likely());
+    OptionalDouble onset =
+        Iso13788Surface.onsetOutdoorCelsius(vapour, 1, celsius, factor.likely());
+    return onset.isPresent() && onset.getAsDouble() > COLDEST
+        ? "below " + Math.round(onset.getAsDouble()) + " °C outdoors"
+        : "in no weather";
   }
 
   /** A pipe of a diameter and length [m]. */
@@ -124,7 +154,8 @@ final class SleeveAssessment {
                 Optional.empty()));
   }
 
-  private Figure inner(String id, String material, Pipe pipe, Figure conductance) {
+  private Figure inner(
+      String id, String material, Pipe pipe, Figure conductance, Range inWall) {
     double lip = pipe.lipArea(defaults.sleeveLip().likely());
     double inner = lip * defaults.innerFilm().likely();
     double outer = lip * defaults.outerFilm().likely();
@@ -133,7 +164,8 @@ final class SleeveAssessment {
         new Range(
             Sleeve.innerEndFactor(k.high(), inner, outer),
             Sleeve.innerEndFactor(k.likely(), inner, outer),
-            Sleeve.innerEndFactor(k.low(), inner, outer));
+            Sleeve.innerEndFactor(k.low(), inner, outer))
+            .plus(inWall);
     return new Figure(
         id + ".inner_end",
         "temperature factor of the inner end of a " + material + " sleeve",
@@ -142,15 +174,19 @@ final class SleeveAssessment {
         Basis.ASSUMED,
         () ->
             new Working(
-                "f = (1/K + 1/(he·Ae)) / (1/K + 1/(he·Ae) + 1/(hi·Ai))",
-                List.of(Input.of("K", conductance)),
+                "f = (1/K + 1/(he·Ae)) / (1/K + 1/(he·Ae) + 1/(hi·Ai)) + Δf",
+                List.of(
+                    Input.of("K", conductance),
+                    Input.of(
+                        "Δf", "rise by the wall around it", inWall, Unit.RATIO, Basis.CALCULATED)),
                 List.of(
                     ESTIMATE,
+                    defaults.rimInWall().source(),
                     defaults.sleeveLip().source(),
                     defaults.innerFilm().source(),
                     defaults.outerFilm().source()),
                 Optional.of(
-                    "Still air in the pipe and no wall around it: the cold air of a running unit"
+                    "Still air in the pipe: the cold air of a running unit"
                         + " cools the rim further.")));
   }
 }

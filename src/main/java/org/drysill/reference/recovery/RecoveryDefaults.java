@@ -15,6 +15,10 @@ import org.drysill.yaml.Key;
  * @param singleReadingShare mean over the supply phase of an alternating unit by what a reading at
  *     its start shows [1]
  * @param sleeves pipes by material
+ * @param rimInWall by how much the temperature factor of a metal rim exceeds that by conduction
+ *     along the pipe alone [1]
+ * @param rimAirTemperature temperature of the air at which a rim is judged [°C]
+ * @param rimAirHumidity its relative humidity [1]
  * @param sleeveLip length of pipe that the air bathes at each end [m]
  * @param innerFilm film coefficient in the room [W/(m²·K)]
  * @param outerFilm film coefficient outdoors [W/(m²·K)]
@@ -26,6 +30,9 @@ public record RecoveryDefaults(
     @Key(about = "What is left of a declared flow in use, share") Sourced declaredFlowInUse,
     @Key(about = "Mean of a supply phase by a reading at its start") Sourced singleReadingShare,
     @Key(about = "Pipes by material") List<SleevePipe> sleeves,
+    @Key(about = "Rise of the factor of a metal rim by the wall around it") Sourced rimInWall,
+    @Key(about = "Temperature of the air at which a rim is judged, °C") Sourced rimAirTemperature,
+    @Key(about = "Its relative humidity, ratio") Sourced rimAirHumidity,
     @Key(about = "Length of pipe that the air bathes, m") Sourced sleeveLip,
     @Key(about = "Film coefficient in the room, W/(m²·K)") Sourced innerFilm,
     @Key(about = "Film coefficient outdoors, W/(m²·K)") Sourced outerFilm) {
