@@ -72,11 +72,7 @@ final class SleeveAssessment {
             plastic,
             conductance(id + ".sleeve.plastic", plastic),
             Range.exactly(0));
-    return new SleeveBridge(
-        conductance,
-        inner,
-        other,
-        words(conductance, inner, other));
+    return new SleeveBridge(conductance, inner, other, words(conductance, inner, other));
   }
 
   private Range rimInWall() {
@@ -101,8 +97,7 @@ final class SleeveAssessment {
   private String onset(Figure factor) {
     double celsius = defaults.rimAirTemperature().likely();
     double vapour = MoistAir.vapourPressurePa(celsius, defaults.rimAirHumidity().likely());
-    OptionalDouble onset =
-        Iso13788Surface.onsetOutdoorCelsius(vapour, 1, celsius, factor.likely());
+    OptionalDouble onset = Iso13788Surface.onsetOutdoorCelsius(vapour, 1, celsius, factor.likely());
     return onset.isPresent() && onset.getAsDouble() > COLDEST
         ? "below " + Math.round(onset.getAsDouble()) + " °C outdoors"
         : "in no weather";
@@ -154,17 +149,16 @@ final class SleeveAssessment {
                 Optional.empty()));
   }
 
-  private Figure inner(
-      String id, String material, Pipe pipe, Figure conductance, Range inWall) {
+  private Figure inner(String id, String material, Pipe pipe, Figure conductance, Range inWall) {
     double lip = pipe.lipArea(defaults.sleeveLip().likely());
     double inner = lip * defaults.innerFilm().likely();
     double outer = lip * defaults.outerFilm().likely();
     Range k = conductance.value();
     Range factor =
         new Range(
-            Sleeve.innerEndFactor(k.high(), inner, outer),
-            Sleeve.innerEndFactor(k.likely(), inner, outer),
-            Sleeve.innerEndFactor(k.low(), inner, outer))
+                Sleeve.innerEndFactor(k.high(), inner, outer),
+                Sleeve.innerEndFactor(k.likely(), inner, outer),
+                Sleeve.innerEndFactor(k.low(), inner, outer))
             .plus(inWall);
     return new Figure(
         id + ".inner_end",
