@@ -93,8 +93,8 @@ final class LeakingAir {
                     wall.excess()),
                 List.of(BOUND, defaults.leakingAir().source()),
                 Optional.of(
-                    "vi is the vapour content of the room air, vs that of saturated air where the"
-                        + " water settles, month by month.")));
+                    "Vapour content of the room air, vi, less that of saturated air where the"
+                        + " water settles, vs, month by month.")));
   }
 
   /** Vapour beyond saturation times the length of the month [kg·s/m³]. */

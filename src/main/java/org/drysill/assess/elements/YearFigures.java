@@ -2,9 +2,9 @@ package org.drysill.assess.elements;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
@@ -66,37 +66,38 @@ final class YearFigures {
         value,
         Unit.WATER_CONTENT,
         wall.basis(),
-        () -> new Working(formula, inputs(months), wall.sources(), Optional.of(note())));
+        () -> new Working(formula, inputs(), wall.sources(), Optional.of(note(months))));
   }
 
-  private List<Input> inputs(int months) {
+  private List<Input> inputs() {
     List<Input> inputs = new ArrayList<>(List.of(wall.excess()));
+    settling().ifPresent(f -> inputs.add(Input.of("ΔM(worst month)", f)));
+    return inputs;
+  }
+
+  private String note(int months) {
+    String start =
+        year.verdict() == Iso13788Element.Verdict.NONE
+            ? "At the likely values no water settles in any month."
+            : "From a dry wall, in kg/m²: " + changes(months) + ".";
+    return start
+        + " The bounds are the driest and the wettest case within the ranges of the layers, of the"
+        + " indoor moisture and of the climate.";
+  }
+
+  /** What each month adds or takes, as far as it does. */
+  private String changes(int months) {
+    List<String> changes = new ArrayList<>();
     double before = 0;
     for (int i = 0; i < months; i++) {
       double change = stored(i) - before;
       before = stored(i);
       if (change != 0) {
         String month = MonthNames.of((year.first() + i) % MONTHS + 1);
-        inputs.add(
-            Input.of(
-                "ΔM(" + month + ")",
-                "water that settles less what dries in a month",
-                Range.exactly(change),
-                Unit.WATER_CONTENT,
-                Basis.CALCULATED));
+        changes.add(String.format(Locale.ROOT, "%s %+.3f", month, change));
       }
     }
-    return inputs;
-  }
-
-  private String note() {
-    String start =
-        year.verdict() == Iso13788Element.Verdict.NONE
-            ? "At the likely values no water settles in any month."
-            : "The year begins in " + MonthNames.of(year.first() + 1) + " with a dry wall.";
-    return start
-        + " The bounds are the driest and the wettest case within the ranges of the layers, of the"
-        + " indoor moisture and of the climate.";
+    return String.join(", ", changes).replace('-', '\u2212');
   }
 
   /** What settles in the worst month at the wettest plane; empty where nothing does. */

@@ -22,9 +22,6 @@ final class LeftAside {
               + (logs == 1 ? " is" : " are")
               + " named with a hash and not evaluated.");
     }
-    if (survey.rooms().stream().anyMatch(r -> !r.walls().isEmpty())) {
-      said.add("Built-up walls are assessed at their surface; water within them is not assessed.");
-    }
     if (survey.rooms().stream().anyMatch(LeftAside::photographed)) {
       said.add("Photos are named with a hash and not printed.");
     }

@@ -49,6 +49,12 @@ final class MethodChapter implements Chapter {
                 + " climate, and with the moisture of the air the humidity at the"
                 + " surface."),
         part(
+            "Within walls.",
+            "Temperature and vapour run through the layers from the room to the outside. Where"
+                + " the vapour would exceed saturation, water settles; month by month it is"
+                + " added up and dries by the method of ISO 13788, with the driest and the"
+                + " wettest case that the ranges of the layers and of the air allow."),
+        part(
             "Heat recovery.",
             "The share of heat that comes back is the warming of the supply air against"
                 + " the difference between inside and outside. A small difference tells"

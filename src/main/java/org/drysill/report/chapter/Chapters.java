@@ -20,6 +20,9 @@ public final class Chapters {
   /** Condensation and mould. */
   public static final Chapter COLD = new ColdChapter();
 
+  /** Water within built-up walls. */
+  public static final Chapter WALLS = new WallsChapter();
+
   /** Fans and heat recovery. */
   public static final Chapter FANS = new FansChapter();
 

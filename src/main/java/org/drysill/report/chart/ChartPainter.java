@@ -27,6 +27,8 @@ public final class ChartPainter {
       new CostEffectPainter(points, setter).paint(width, height);
     } else if (chart instanceof AirSketch sketch) {
       new AirSketchPainter(sketch, setter).paint(width);
+    } else if (chart instanceof WallLines wall) {
+      new WallLinesPainter(wall, setter).paint(width, height);
     } else {
       throw new AssertionError("no painter for " + chart.kind());
     }

@@ -5,7 +5,7 @@ package org.drysill.report.chart;
  * only finds places on paper.
  */
 public sealed interface ChartSpec
-    permits RangeBars, RuleBars, MonthLines, SourceBars, CostEffect, AirSketch {
+    permits RangeBars, RuleBars, MonthLines, SourceBars, CostEffect, AirSketch, WallLines {
   /** The words around the chart. */
   ChartText text();
 

@@ -2,7 +2,6 @@ package org.drysill.report.chart;
 
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import org.drysill.report.font.Face;
 
 /** Hatches where one line of a {@link MonthLines} lies below another. */
@@ -26,9 +25,7 @@ final class Hatch {
       return;
     }
     setter.fill(area, Ink.GROUND);
-    Area lines = stripes(area.getBounds2D());
-    lines.intersect(area);
-    setter.fill(lines, Ink.LINE);
+    setter.fill(Stripes.within(area, SPACING, THICKNESS, true), Ink.LINE);
     label(below);
   }
 
@@ -57,23 +54,6 @@ final class Hatch {
   private static double at(MonthLines.Line line, int month, double share) {
     double before = line.values().get(month - 1);
     return before + share * (line.values().get(month) - before);
-  }
-
-  private static Area stripes(Rectangle2D bounds) {
-    Area stripes = new Area();
-    double height = bounds.getHeight();
-    double across = THICKNESS * Math.sqrt(2);
-    double first = Math.floor((bounds.getMinX() - height) / SPACING) * SPACING;
-    for (double x = first; x < bounds.getMaxX(); x += SPACING) {
-      Path2D stripe = new Path2D.Double();
-      stripe.moveTo(x, bounds.getMaxY());
-      stripe.lineTo(x + height, bounds.getMinY());
-      stripe.lineTo(x + height + across, bounds.getMinY());
-      stripe.lineTo(x + across, bounds.getMaxY());
-      stripe.closePath();
-      stripes.add(new Area(stripe));
-    }
-    return stripes;
   }
 
   /** The words stand under the place where the gap is widest. */

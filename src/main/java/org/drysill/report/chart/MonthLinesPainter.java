@@ -1,6 +1,5 @@
 package org.drysill.report.chart;
 
-import java.awt.BasicStroke;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.drysill.report.font.Face;
@@ -31,7 +30,7 @@ final class MonthLinesPainter {
     for (MonthLines.Line line : chart.lines()) {
       double[] xs = IntStream.range(0, line.values().size()).asDoubleStream().toArray();
       double[] ys = line.values().stream().mapToDouble(Double::doubleValue).toArray();
-      plot.line(xs, ys, ink(line.style()), stroke(line.style()));
+      plot.line(xs, ys, LineEnds.ink(line.style()), LineEnds.stroke(line.style()));
     }
     plot.paint(setter.canvas().graphics());
     ends(plot, ends);
@@ -51,47 +50,17 @@ final class MonthLinesPainter {
     }
   }
 
-  /** The labels at the lines' ends, pushed apart where the lines end close to each other. */
   private void ends(Plot plot, double width) {
-    int count = chart.lines().size();
-    double[] wanted = new double[count];
-    for (int i = 0; i < count; i++) {
-      List<Double> values = chart.lines().get(i).values();
-      wanted[i] = plot.y(values.get(values.size() - 1));
-    }
-    double[] places = Spread.apart(wanted, Setter.LINE_HEIGHT, plot.top(), plot.bottom());
-    for (int i = 0; i < count; i++) {
-      MonthLines.Line line = chart.lines().get(i);
-      double x = plot.right() + TO_LABEL;
-      if (Math.abs(places[i] - wanted[i]) > 1) {
-        setter.line(plot.right() + 1, wanted[i], x - 2, places[i], Ink.LINE, 0.5);
-      }
-      Face face = line.style() == MonthLines.Style.MAIN ? Face.BOLD : Face.REGULAR;
-      Ink ink = line.style() == MonthLines.Style.MAIN ? Ink.INK : Ink.TEXT;
-      String label = setter.clipped(line.label(), width + 1, face);
-      setter.left(label, x, places[i] + Setter.HALF_CAP, face, ink);
-    }
+    LineEnds.paint(
+        setter,
+        plot,
+        width,
+        chart.lines().stream()
+            .map(l -> new LineEnds.End(l.label(), l.values().get(l.values().size() - 1), l.style()))
+            .toList());
   }
 
   private double widest(List<String> labels) {
     return labels.stream().mapToDouble(label -> setter.width(label, Face.BOLD)).max().orElse(0);
-  }
-
-  private static Ink ink(MonthLines.Style style) {
-    return switch (style) {
-      case MAIN -> Ink.INK;
-      case LIMIT -> Ink.DATA;
-      case QUIET -> Ink.LINE;
-      case DASHED -> Ink.QUIET;
-    };
-  }
-
-  private static BasicStroke stroke(MonthLines.Style style) {
-    return switch (style) {
-      case MAIN -> Strokes.round(1.5);
-      case LIMIT -> Strokes.round(2.6);
-      case QUIET -> Strokes.round(1.1);
-      case DASHED -> Strokes.dashed(1);
-    };
   }
 }
