@@ -79,7 +79,11 @@ final class WallChart {
     double thickness = layer.thicknessM().map(Range::likely).orElse(0.0);
     boolean sheet = layer.kind() == LayerKind.MEMBRANE;
     String size =
-        sheet || thickness == 0 ? "" : ", " + desk.numbers().plain(thickness * 1000, Unit.COUNT, Rounding.NEAREST) + "\u00a0mm";
+        sheet || thickness == 0
+            ? ""
+            : ", "
+                + desk.numbers().plain(thickness * 1000, Unit.COUNT, Rounding.NEAREST)
+                + "\u00a0mm";
     return new WallLines.Layer(layer.name() + size, sheet ? 0 : thickness, pattern(layer.kind()));
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.drysill.assess.Figure;
 import org.drysill.assess.elements.WallVariant;
 import org.drysill.assess.elements.WallWithin;
 import org.drysill.assess.elements.WallYear;
@@ -88,10 +87,7 @@ final class WallsChapter implements Chapter {
     blocks.add(
         new Prose(
             desk.notes(
-                List.of(
-                    Optional.of(wall.uValue()),
-                    year.settling(),
-                    Optional.of(year.highest()))),
+                List.of(Optional.of(wall.uValue()), year.settling(), Optional.of(year.highest()))),
             "",
             "",
             Words.sentence(wall.accumulation().because())
@@ -111,8 +107,7 @@ final class WallsChapter implements Chapter {
     if (!remarks.isEmpty()) {
       String lead = year.likely() == Verdict.NONE ? "How much it bears." : "What would stop it.";
       blocks.add(
-          new Prose(
-              desk.notes(List.of(wall.dryBelow(), wall.leakingAir())), "", lead, remarks));
+          new Prose(desk.notes(List.of(wall.dryBelow(), wall.leakingAir())), "", lead, remarks));
     }
   }
 
@@ -145,7 +140,10 @@ final class WallsChapter implements Chapter {
     List<WallVariant> helping =
         wall.variants().stream()
             .filter(v -> v.kind().helps())
-            .filter(v -> v.likely().compareTo(wall.year().likely()) < 0 || v.worst().compareTo(wall.year().worst()) < 0)
+            .filter(
+                v ->
+                    v.likely().compareTo(wall.year().likely()) < 0
+                        || v.worst().compareTo(wall.year().worst()) < 0)
             .toList();
     List<WallVariant> dry = helping.stream().filter(v -> v.worst() == Verdict.NONE).toList();
     if (!dry.isEmpty()) {

@@ -47,7 +47,8 @@ final class WallLinesPainter {
   private void panel(
       WallLines.Panel panel, WallScale scale, double top, double height, double ends) {
     double width = scale.right() - scale.left();
-    Plot plot = new Plot(new Axis(0, width, List.of()), panel.axis(), scale.left(), top, width, height);
+    Plot plot =
+        new Plot(new Axis(0, width, List.of()), panel.axis(), scale.left(), top, width, height);
     setter.left(panel.title(), scale.left(), top - 5, Face.BOLD, Ink.TEXT);
     layers(scale, plot);
     for (Tick tick : panel.axis().ticks()) {
@@ -120,7 +121,13 @@ final class WallLinesPainter {
     double middle = Math.max(scale.left() + half + 2, Math.min(x, scale.right() - half - 2));
     double below = y + 30;
     double baseline = below < plot.bottom() - 3 ? below : y - 24;
-    setter.line(x, y + (baseline > y ? 3 : -3), x, baseline > y ? baseline - 9.5 : baseline + 3, Ink.QUIET, 0.6);
+    setter.line(
+        x,
+        y + (baseline > y ? 3 : -3),
+        x,
+        baseline > y ? baseline - 9.5 : baseline + 3,
+        Ink.QUIET,
+        0.6);
     setter.fill(middle - half - 2, baseline - 9, 2 * half + 4, Setter.LINE_HEIGHT, Ink.PAPER);
     setter.centre(mark.label(), middle, baseline, Face.REGULAR, Ink.INK);
   }
