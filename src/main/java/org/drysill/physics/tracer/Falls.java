@@ -61,7 +61,7 @@ final class Falls {
 
   /** What ends a fall that no rise follows. */
   private Ending ending(Part part, int trough) {
-    if (series.hour(part.to()) - series.hour(trough) > rules.patienceHours()) {
+    if (stands(trough, part.to())) {
       return Ending.FLAT;
     }
     return part.to() == series.size() - 1 ? Ending.END_OF_LOG : Ending.GAP;
@@ -78,11 +78,16 @@ final class Falls {
       }
       if (series.excess(i) <= series.excess(mark) - threshold) {
         mark = i;
-      } else if (series.hour(i) - series.hour(mark) > rules.patienceHours()) {
+      } else if (stands(mark, i)) {
         return new Fall(Stretch.of(series, from, mark, Ending.FLAT), before);
       }
     }
     return new Fall(Stretch.of(series, from, trough, ending), before);
+  }
+
+  /** True where more time than one waits for a further fall lies between two readings. */
+  private boolean stands(int from, int to) {
+    return series.hour(to) - series.hour(from) > rules.patienceHours() + Gaps.ROUNDING_HOURS;
   }
 
   /** The first reading after the settling time that follows the last one near the peak. */
@@ -92,7 +97,8 @@ final class Falls {
       left = series.excess(i) > series.excess(peak) - threshold ? i : left;
     }
     int from = left;
-    while (from < trough && series.hour(from) < series.hour(left) + rules.settleHours()) {
+    double settled = series.hour(left) + rules.settleHours() - Gaps.ROUNDING_HOURS;
+    while (from < trough && series.hour(from) < settled) {
       from++;
     }
     return from;

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** The parts of a log between its gaps. */
 public final class Gaps {
+  /** Times in hours are rounded: a difference within these few milliseconds is none [h]. */
+  public static final double ROUNDING_HOURS = 1e-6;
+
   private Gaps() {}
 
   /**
@@ -20,7 +23,7 @@ public final class Gaps {
     List<Part> parts = new ArrayList<>();
     int from = 0;
     for (int i = 1; i <= hours.length; i++) {
-      if (i == hours.length || hours[i] - hours[i - 1] > longestHours) {
+      if (i == hours.length || hours[i] - hours[i - 1] > longestHours + ROUNDING_HOURS) {
         parts.add(new Part(from, i - 1));
         from = i;
       }

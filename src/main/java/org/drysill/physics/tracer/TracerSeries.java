@@ -111,6 +111,11 @@ public final class TracerSeries {
     return hours.clone();
   }
 
+  /** Copies of the weights. */
+  public double[] weights() {
+    return weights.clone();
+  }
+
   /** Copies of the excesses. */
   public double[] excesses() {
     return excess.clone();

@@ -35,6 +35,7 @@ class TracerSeriesTest {
     assertThat(Gaps.between(new double[] {0, 1, 2, 5, 6, 9}, 1.5))
         .containsExactly(new Part(0, 2), new Part(3, 4), new Part(5, 5));
     assertThat(Gaps.between(new double[0], 1)).isEmpty();
+    assertThat(Gaps.between(new double[] {0.1 + 0.2, 0.8, 1.3}, 0.5)).hasSize(1);
   }
 
   @Test

@@ -1,0 +1,88 @@
+package org.drysill.physics.tracer.balance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.drysill.physics.Range;
+import org.drysill.physics.tracer.TracerSeries;
+import org.drysill.physics.tracer.balance.BuildUp.Outcome;
+import org.junit.jupiter.api.Test;
+
+class BuildUpTest {
+  private static final Range VOLUME = Range.exactly(30);
+
+  /** Two sleepers of 3.6 ml/s, 30 m³, n = 0.6/h: q = 5 l/s, S = 1440 ppm. */
+  private static final Range EMISSION = new Range(6e-6, 7.2e-6, 8.4e-6);
+
+  private static final DoubleUnaryOperator NIGHT =
+      t -> 1440e-6 * (1 - Math.exp(-0.6 * t)) + 200e-6 * Math.exp(-0.6 * t);
+
+  @Test
+  void a_night_tells_flow_by_its_end_and_air_change_by_its_bend() {
+    BuildUp read = ((Outcome.Read) night(NIGHT, 8, 8e-6)).buildUp();
+    assertThat(read.steadyExcess().likely()).isCloseTo(1440e-6, within(15e-6));
+    assertThat(read.flowM3S().likely()).isCloseTo(0.005, within(0.0001));
+    assertThat(read.flowM3S().low()).isBetween(0.0038, 0.0042);
+    assertThat(read.flowM3S().high()).isBetween(0.0058, 0.0064);
+    assertThat(read.bendPerHour().low()).isLessThan(0.6);
+    assertThat(read.bendPerHour().high()).isGreaterThan(0.6);
+    assertThat(read.agree()).isTrue();
+  }
+
+  /** One sleeper where two were stated: the end says twice the air that the bend says. */
+  @Test
+  void a_wrong_number_of_sleepers_shows() {
+    DoubleUnaryOperator one = t -> NIGHT.applyAsDouble(t) / 2;
+    assertThat(((Outcome.Read) night(one, 8, 1e-6)).buildUp().agree()).isFalse();
+    DoubleUnaryOperator four = t -> NIGHT.applyAsDouble(t) * 2.2;
+    assertThat(((Outcome.Read) night(four, 8, 1e-6)).buildUp().agree()).isFalse();
+  }
+
+  @Test
+  void a_night_that_hardly_bends_is_not_read() {
+    DoubleUnaryOperator slow = t -> 200e-6 + 3000e-6 * (1 - Math.exp(-0.05 * t));
+    Outcome.Unread unread = (Outcome.Unread) night(slow, 4, 10e-6);
+    assertThat(Math.abs(unread.relativeError())).isGreaterThan(0.15);
+    assertThat(unread.allowed()).isEqualTo(0.15);
+  }
+
+  /** Growing without end, it bends the wrong way. */
+  @Test
+  void what_rises_ever_faster_is_not_read() {
+    assertThat(night(t -> 200e-6 * Math.exp(0.3 * t), 8, 0)).isInstanceOf(Outcome.Unread.class);
+  }
+
+  @Test
+  void an_offset_that_is_large_beside_the_end_is_not_read() {
+    assertThat(BuildUp.of(series(NIGHT, 8, 8e-6), 150e-6, EMISSION, VOLUME, 10, 0.2))
+        .isInstanceOf(Outcome.Unread.class);
+    assertThat(BuildUp.of(series(NIGHT, 8, 8e-6), 150e-6, EMISSION, VOLUME, 2, 0.1))
+        .isInstanceOf(Outcome.Unread.class);
+  }
+
+  @Test
+  void half_an_hour_is_no_night() {
+    assertThatThrownBy(() -> night(NIGHT, 0.5, 0))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("readings");
+  }
+
+  private static Outcome night(DoubleUnaryOperator curve, double hours, double noise) {
+    return BuildUp.of(series(curve, hours, noise), 20e-6, EMISSION, VOLUME, 2, 0.15);
+  }
+
+  private static TracerSeries series(DoubleUnaryOperator curve, double hours, double noise) {
+    Random dice = new Random(5);
+    double[] times =
+        IntStream.rangeClosed(0, (int) (hours * 12)).mapToDouble(i -> i / 12.0).toArray();
+    double[] excess =
+        IntStream.range(0, times.length)
+            .mapToDouble(i -> curve.applyAsDouble(times[i]) + noise * dice.nextGaussian())
+            .toArray();
+    return TracerSeries.of(times, excess);
+  }
+}
