@@ -39,7 +39,8 @@ class EventsOfRoomsTest {
 
   private static List<VapourEvent> found(RoomAir air, long seed) {
     Random dice = RoomTruth.dice(seed, 5);
-    int[] minutes = IntStream.range(0, air.gM3.length / STEP_MINUTES).map(i -> i * STEP_MINUTES).toArray();
+    int[] minutes =
+        IntStream.range(0, air.gM3.length / STEP_MINUTES).map(i -> i * STEP_MINUTES).toArray();
     double scatter = 0.1e-3;
     RoomAirSeries series =
         RoomAirSeries.of(

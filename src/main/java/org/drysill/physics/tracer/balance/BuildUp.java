@@ -15,8 +15,8 @@ import org.drysill.physics.tracer.fit.Prior;
  * C(t) − Cb = S·(1 − e^(−n·t)) + (C0 − Cb)·e^(−n·t),   S = G/q,   n = q/V
  * </pre>
  *
- * <p>C concentration and Cb that of outdoor air [ratio], S the steady excess that it tends to, G what
- * the sleepers give off [m³/s], q flow [m³/s], V volume [m³], n [1/h], t [h].
+ * <p>C concentration and Cb that of outdoor air [ratio], S the steady excess that it tends to, G
+ * what the sleepers give off [m³/s], q flow [m³/s], V volume [m³], n [1/h], t [h].
  *
  * <p>The end of the curve gives q by G/S, its bend gives n without G: two answers that must agree
  * within their errors, or the room is not one zone or the sleepers are not those that were stated.
@@ -64,8 +64,7 @@ public record BuildUp(Range steadyExcess, Range flowM3S, Range bendPerHour, bool
       double worstError) {
     Bounds.atLeast("number of readings", night.size(), LEAST_READINGS);
     FittedExponential fit =
-        ExponentialFit.anywhere(
-            night.hours(), night.excesses(), night.weights(), Prior.UNKNOWN);
+        ExponentialFit.anywhere(night.hours(), night.excesses(), night.weights(), Prior.UNKNOWN);
     double uncertainty = Math.hypot(fit.levelUncertainty(), offset);
     double error = uncertainty / fit.level();
     boolean bends = fit.ratePerHour() > 0;
@@ -75,7 +74,8 @@ public record BuildUp(Range steadyExcess, Range flowM3S, Range bendPerHour, bool
     Range steady = Range.around(fit.level(), coverageFactor * uncertainty);
     double half = coverageFactor * fit.standardError();
     Range bend =
-        new Range(Math.max(0, fit.ratePerHour() - half), fit.ratePerHour(), fit.ratePerHour() + half);
+        new Range(
+            Math.max(0, fit.ratePerHour() - half), fit.ratePerHour(), fit.ratePerHour() + half);
     Range flow = emissionM3S.dividedBy(steady);
     Range airChange = flow.dividedBy(volumeM3).times(SECONDS_AN_HOUR);
     boolean agree = airChange.low() <= bend.high() && bend.low() <= airChange.high();

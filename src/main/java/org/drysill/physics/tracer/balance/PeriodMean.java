@@ -7,8 +7,8 @@ import org.drysill.physics.tracer.Gaps.Part;
 import org.drysill.physics.tracer.TracerSeries;
 
 /**
- * The mean excess of a period, weighted by time: straight lines between readings, and nothing across
- * gaps.
+ * The mean excess of a period, weighted by time: straight lines between readings, and nothing
+ * across gaps.
  *
  * @param excess mean excess, in the unit of the series
  * @param uncertainty its standard uncertainty: offsets do not average out, so that it is theirs
@@ -47,7 +47,10 @@ public record PeriodMean(double excess, double uncertainty, double spanDays, dou
     Bounds.above("time between readings [h]", covered, 0);
     double span = series.hour(series.size() - 1) - series.hour(0);
     return new PeriodMean(
-        sum / covered, offsetUncertainty, span / HOURS_A_DAY, Math.min(span, covered) / HOURS_A_DAY);
+        sum / covered,
+        offsetUncertainty,
+        span / HOURS_A_DAY,
+        Math.min(span, covered) / HOURS_A_DAY);
   }
 
   /** Share of the period that readings cover. */

@@ -7,8 +7,8 @@ import org.drysill.physics.tracer.balance.Balance.Reason;
 import org.drysill.physics.tracer.balance.Balance.Refused;
 
 /**
- * The balance of a well-mixed room over a period long enough for what it stores to come and go;
- * ISO 13788:2012, Annex A, for vapour, and the constant-injection method of ASTM E741-11 for CO₂ that
+ * The balance of a well-mixed room over a period long enough for what it stores to come and go; ISO
+ * 13788:2012, Annex A, for vapour, and the constant-injection method of ASTM E741-11 for CO₂ that
  * people give off (both memory).
  *
  * <pre>

@@ -37,8 +37,7 @@ public final class Events {
 
   private List<VapourEvent> within(Part part) {
     List<VapourEvent> found = new ArrayList<>();
-    List<Turn> turns =
-        TurningPoints.of(series.vapour(), part.from(), part.to(), threshold);
+    List<Turn> turns = TurningPoints.of(series.vapour(), part.from(), part.to(), threshold);
     for (int i = 0; i + 1 < turns.size(); i++) {
       int from = turns.get(i).index();
       int to = turns.get(i + 1).index();

@@ -30,9 +30,7 @@ class QuasiSteadyBalanceTest {
     assertThat(flow.low() * 3600).isCloseTo(7.0 / 24 / 0.0036, within(0.1));
     assertThat(flow.high() * 3600).isCloseTo(13.0 / 24 / 0.0024, within(0.1));
     Range airChange =
-        found(
-            QuasiSteadyBalance.airChangePerHour(
-                TEN_KG_A_DAY, Range.exactly(250), week, VAPOUR));
+        found(QuasiSteadyBalance.airChangePerHour(TEN_KG_A_DAY, Range.exactly(250), week, VAPOUR));
     assertThat(airChange.likely()).isCloseTo(0.556, within(0.001));
   }
 

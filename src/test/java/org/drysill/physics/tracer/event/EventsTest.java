@@ -33,8 +33,7 @@ class EventsTest {
 
   @Test
   void cooking_and_drying_are_told_by_their_pace() {
-    assertThat(kinds(8, t -> 0.008 + bump(t, 2, 1, 0.003, 1)))
-        .containsExactly(EventKind.COOKING);
+    assertThat(kinds(8, t -> 0.008 + bump(t, 2, 1, 0.003, 1))).containsExactly(EventKind.COOKING);
     assertThat(kinds(20, t -> 0.008 + bump(t, 2, 8, 0.002, 0.5)))
         .containsExactly(EventKind.DRYING_OR_SLEEP);
   }
@@ -58,10 +57,8 @@ class EventsTest {
 
   @Test
   void a_weak_quick_rise_has_no_name() {
-    assertThat(kinds(5, t -> 0.008 + bump(t, 2, 0.1, 0.0012, 1)))
-        .containsExactly(EventKind.OTHER);
-    assertThat(kinds(40, t -> 0.008 + bump(t, 2, 30, 0.002, 1)))
-        .containsExactly(EventKind.OTHER);
+    assertThat(kinds(5, t -> 0.008 + bump(t, 2, 0.1, 0.0012, 1))).containsExactly(EventKind.OTHER);
+    assertThat(kinds(40, t -> 0.008 + bump(t, 2, 30, 0.002, 1))).containsExactly(EventKind.OTHER);
   }
 
   @Test
@@ -89,8 +86,7 @@ class EventsTest {
     assertThat(found(8, twice, t -> 20).get(0).recoveredHours()).isEmpty();
     assertThat(found(2.5, t -> 0.008 + bump(t, 2, 0.25, 0.006, 2), t -> 20).get(0).hoursToRecover())
         .isEmpty();
-    double[] hours =
-        Arrays.stream(times(6)).filter(t -> t < 2.4 || t > 3.5).toArray();
+    double[] hours = Arrays.stream(times(6)).filter(t -> t < 2.4 || t > 3.5).toArray();
     double[] vapour = Arrays.stream(hours).map(t -> 0.008 + bump(t, 2, 0.25, 0.006, 2)).toArray();
     double[] celsius = Arrays.stream(hours).map(t -> 20).toArray();
     RoomAirSeries gap = RoomAirSeries.of(hours, vapour, celsius);
@@ -101,8 +97,7 @@ class EventsTest {
   void noise_makes_no_event_and_missing_readings_are_left_out() {
     Random dice = new Random(2);
     double[] hours = times(48);
-    double[] vapour =
-        Arrays.stream(hours).map(t -> 0.008 + 0.0002 * dice.nextGaussian()).toArray();
+    double[] vapour = Arrays.stream(hours).map(t -> 0.008 + 0.0002 * dice.nextGaussian()).toArray();
     double[] celsius = Arrays.stream(hours).map(t -> 20).toArray();
     vapour[7] = Double.NaN;
     assertThat(Events.find(RoomAirSeries.of(hours, vapour, celsius), 0.0002, RULES)).isEmpty();
@@ -136,9 +131,7 @@ class EventsTest {
   }
 
   private static List<VapourEvent> falls(DoubleUnaryOperator vapour, DoubleUnaryOperator celsius) {
-    return found(8, vapour, celsius).stream()
-        .filter(e -> e.kind() == EventKind.AIRING)
-        .toList();
+    return found(8, vapour, celsius).stream().filter(e -> e.kind() == EventKind.AIRING).toList();
   }
 
   private static List<VapourEvent> found(
