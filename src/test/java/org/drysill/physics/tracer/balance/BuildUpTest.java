@@ -18,12 +18,10 @@ class BuildUpTest {
   /** Two sleepers of 3.6 ml/s, 30 m³, n = 0.6/h: q = 5 l/s, S = 1440 ppm. */
   private static final Range EMISSION = new Range(6e-6, 7.2e-6, 8.4e-6);
 
-  private static final DoubleUnaryOperator NIGHT =
-      t -> 1440e-6 * (1 - Math.exp(-0.6 * t)) + 200e-6 * Math.exp(-0.6 * t);
 
   @Test
   void a_night_tells_flow_by_its_end_and_air_change_by_its_bend() {
-    BuildUp read = ((Outcome.Read) night(NIGHT, 8, 8e-6)).buildUp();
+    BuildUp read = ((Outcome.Read) night(BuildUpTest::twoSleepers, 8, 8e-6)).buildUp();
     assertThat(read.steadyExcess().likely()).isCloseTo(1440e-6, within(15e-6));
     assertThat(read.flowM3S().likely()).isCloseTo(0.005, within(0.0001));
     assertThat(read.flowM3S().low()).isBetween(0.0038, 0.0042);
@@ -36,9 +34,9 @@ class BuildUpTest {
   /** One sleeper where two were stated: the end says twice the air that the bend says. */
   @Test
   void a_wrong_number_of_sleepers_shows() {
-    DoubleUnaryOperator one = t -> NIGHT.applyAsDouble(t) / 2;
+    DoubleUnaryOperator one = t -> twoSleepers(t) / 2;
     assertThat(((Outcome.Read) night(one, 8, 1e-6)).buildUp().agree()).isFalse();
-    DoubleUnaryOperator four = t -> NIGHT.applyAsDouble(t) * 2.2;
+    DoubleUnaryOperator four = t -> twoSleepers(t) * 2.2;
     assertThat(((Outcome.Read) night(four, 8, 1e-6)).buildUp().agree()).isFalse();
   }
 
@@ -58,17 +56,21 @@ class BuildUpTest {
 
   @Test
   void an_offset_that_is_large_beside_the_end_is_not_read() {
-    assertThat(BuildUp.of(series(NIGHT, 8, 8e-6), 150e-6, EMISSION, VOLUME, 10, 0.2))
+    assertThat(BuildUp.of(series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 10, 0.2))
         .isInstanceOf(Outcome.Unread.class);
-    assertThat(BuildUp.of(series(NIGHT, 8, 8e-6), 150e-6, EMISSION, VOLUME, 2, 0.1))
+    assertThat(BuildUp.of(series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 2, 0.1))
         .isInstanceOf(Outcome.Unread.class);
   }
 
   @Test
   void half_an_hour_is_no_night() {
-    assertThatThrownBy(() -> night(NIGHT, 0.5, 0))
+    assertThatThrownBy(() -> night(BuildUpTest::twoSleepers, 0.5, 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("readings");
+  }
+
+  private static double twoSleepers(double t) {
+    return 1440e-6 * (1 - Math.exp(-0.6 * t)) + 200e-6 * Math.exp(-0.6 * t);
   }
 
   private static Outcome night(DoubleUnaryOperator curve, double hours, double noise) {
