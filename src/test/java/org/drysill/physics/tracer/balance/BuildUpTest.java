@@ -18,7 +18,6 @@ class BuildUpTest {
   /** Two sleepers of 3.6 ml/s, 30 m³, n = 0.6/h: q = 5 l/s, S = 1440 ppm. */
   private static final Range EMISSION = new Range(6e-6, 7.2e-6, 8.4e-6);
 
-
   @Test
   void a_night_tells_flow_by_its_end_and_air_change_by_its_bend() {
     BuildUp read = ((Outcome.Read) night(BuildUpTest::twoSleepers, 8, 8e-6)).buildUp();
@@ -56,9 +55,12 @@ class BuildUpTest {
 
   @Test
   void an_offset_that_is_large_beside_the_end_is_not_read() {
-    assertThat(BuildUp.of(series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 10, 0.2))
+    assertThat(
+            BuildUp.of(
+                series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 10, 0.2))
         .isInstanceOf(Outcome.Unread.class);
-    assertThat(BuildUp.of(series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 2, 0.1))
+    assertThat(
+            BuildUp.of(series(BuildUpTest::twoSleepers, 8, 8e-6), 150e-6, EMISSION, VOLUME, 2, 0.1))
         .isInstanceOf(Outcome.Unread.class);
   }
 
