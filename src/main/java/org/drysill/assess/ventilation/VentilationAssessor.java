@@ -9,12 +9,14 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.ventilation.adequacy.BackgroundFindings;
 import org.drysill.assess.ventilation.adequacy.ContinuousTotal;
+import org.drysill.assess.ventilation.adequacy.DoorPressures;
 import org.drysill.assess.ventilation.adequacy.ExtractFindings;
 import org.drysill.assess.ventilation.adequacy.FanPowerFindings;
 import org.drysill.assess.ventilation.adequacy.PurgeFindings;
 import org.drysill.assess.ventilation.adequacy.SupplyFindings;
 import org.drysill.assess.ventilation.adequacy.TransferFindings;
 import org.drysill.assess.ventilation.adequacy.WholeHome;
+import org.drysill.assess.ventilation.airing.AiringStudy;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.assess.ventilation.provided.Provision;
 import org.drysill.assess.ventilation.required.Demand;
@@ -60,7 +62,9 @@ public final class VentilationAssessor {
         SupplyFindings.of(governing, home, air, required, demand),
         BackgroundFindings.of(governing, home, air),
         PurgeFindings.ofHabitableRooms(governing, home),
+        AiringStudy.of(home, defaults.airing()),
         TransferFindings.of(governing, home, defaults),
+        DoorPressures.of(home, air, defaults),
         FanPowerFindings.of(governing, air),
         Stream.concat(air.assumptions().stream(), rooms.assumptions().stream()).toList());
   }

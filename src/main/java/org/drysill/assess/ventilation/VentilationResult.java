@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Finding;
 import org.drysill.assess.ventilation.adequacy.PurgeOpening;
+import org.drysill.assess.ventilation.airing.RoomAiring;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.assess.ventilation.rooms.RoomAirResult;
@@ -25,7 +26,9 @@ import org.drysill.reference.rules.RuleSet;
  * @param supply supply to each added room with a heat-recovery unit of its own
  * @param background background ventilators by room, by number and in total
  * @param purge opening windows of each habitable room
+ * @param airing how fast open windows change the air of each room
  * @param transfer the gap under each internal door
+ * @param doorPressure pressure across closed doors of rooms with extract
  * @param fanPower specific fan power of each fan against the published limit
  * @param assumptions what was taken for granted here, beyond what the home already lists
  */
@@ -41,7 +44,9 @@ public record VentilationResult(
     List<Finding> supply,
     List<Finding> background,
     List<PurgeOpening> purge,
+    List<RoomAiring> airing,
     List<Finding> transfer,
+    List<Finding> doorPressure,
     List<Finding> fanPower,
     List<Assumption> assumptions) {
   /** Copies the lists. */
@@ -52,6 +57,8 @@ public record VentilationResult(
     supply = List.copyOf(supply);
     background = List.copyOf(background);
     purge = List.copyOf(purge);
+    airing = List.copyOf(airing);
+    doorPressure = List.copyOf(doorPressure);
     transfer = List.copyOf(transfer);
     fanPower = List.copyOf(fanPower);
     assumptions = List.copyOf(assumptions);
@@ -66,6 +73,7 @@ public record VentilationResult(
             background,
             purge.stream().map(PurgeOpening::finding).toList(),
             transfer,
+            doorPressure,
             fanPower)
         .flatMap(List::stream)
         .toList();

@@ -17,10 +17,13 @@ import org.drysill.yaml.Quantity;
  * @param runHours how long fans run
  * @param unstatedFlows flows of fans of which the survey says none
  * @param leakage ways from air changes at 50 Pa to infiltration
+ * @param stackAndWind coefficients of the leakage model by stack and wind
  * @param ventilators how background ventilators are counted
  * @param ducts what ducts lose
  * @param turning how alternating units turn where nobody has timed them
  * @param coldSeason outdoor temperature below which a month counts to the cold season
+ * @param airing weathers at which airing through windows is told
+ * @param doorPressure how the pressure across closed doors is reckoned
  * @param doorWidth width of a door whose width the survey does not say
  * @param roomAir the way of air from room to room
  * @param quoted air-change figures that people are told
@@ -48,11 +51,15 @@ public record VentilationDefaults(
         List<UnstatedFlow> unstatedFlows,
     @Key(about = "Ways from air changes at 50 Pa to infiltration", required = true)
         List<LeakageMethod> leakage,
+    @Key(about = "Coefficients of the leakage model by stack and wind") StackAndWind stackAndWind,
     @Key(about = "How background ventilators are counted") Ventilators ventilators,
     @Key(about = "What ducts lose") DuctTables ducts,
     @Key(about = "How alternating units turn where nobody has timed them") Turning turning,
     @Key(about = "Outdoor temperature below which a month counts to the cold season")
         SourcedTemperature coldSeason,
+    @Key(about = "Weathers at which airing through windows is told", required = true)
+        List<AiringWeather> airing,
+    @Key(about = "How the pressure across closed doors is reckoned") DoorPressureLimit doorPressure,
     @Key(about = "Width of a door whose width the survey does not say") SourcedLength doorWidth,
     @Key(about = "The way of air from room to room") RoomAirDefaults roomAir,
     @Key(about = "Air-change figures that people are told", required = true)
@@ -66,12 +73,16 @@ public record VentilationDefaults(
     unstatedFlows = List.copyOf(unstatedFlows);
     leakage = List.copyOf(leakage);
     quoted = List.copyOf(quoted);
+    airing = List.copyOf(airing);
     Rows.every("deratings", DuctRun.values(), deratings.stream().map(Derating::run).toList());
     Rows.every("run_hours", RunPattern.values(), runHours.stream().map(RunHours::run).toList());
     Rows.every(
         "unstated_flows", FanSort.values(), unstatedFlows.stream().map(UnstatedFlow::fan).toList());
     if (leakage.stream().filter(LeakageMethod::likely).count() != 1) {
       throw new IllegalArgumentException("exactly one leakage method that is likely");
+    }
+    if (airing.stream().filter(AiringWeather::winter).count() != 1) {
+      throw new IllegalArgumentException("exactly one weather for airing that is of winter");
     }
   }
 

@@ -37,12 +37,15 @@ final class AirChapter implements Chapter {
     blocks.add(parts(desk));
     fans(desk).ifPresent(blocks::add);
     blocks.addAll(RoomAirBlocks.of(desk));
+    blocks.addAll(LeakMonths.of(desk));
     group(desk, blocks, "Extract in wet rooms", air.extract());
     group(desk, blocks, "Supply to rooms", air.supply());
     group(desk, blocks, "Background ventilators", air.background());
     List<Finding> purge = air.purge().stream().map(PurgeOpening::finding).toList();
     group(desk, blocks, "Quick airing through windows", purge);
+    blocks.addAll(AiringTable.of(desk));
     group(desk, blocks, "The way of air from room to room", air.transfer());
+    group(desk, blocks, "Fans behind closed doors", air.doorPressure());
     group(desk, blocks, "Fan power by flow", air.fanPower());
     return Optional.of(new Section("air", heading(air, desk), "Ventilation", false, blocks));
   }

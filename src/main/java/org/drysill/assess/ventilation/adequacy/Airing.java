@@ -7,19 +7,16 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.ventilation.airing.WindowFlow;
 import org.drysill.physics.Range;
-import org.drysill.physics.flow.WindowAiring;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.reference.rules.PurgeRule;
-import org.drysill.survey.Opening;
 
 /** The flow to be expected through open windows at the wind and warmth that a rule reckons with. */
 final class Airing {
   private static final Citation FORMULA =
       Citation.of("EN 16798-7", "2017", "airing, openings on one side", How.MEMORY);
-
-  private static final double WIDEST = 180;
 
   private Airing() {}
 
@@ -39,7 +36,7 @@ final class Airing {
     double flow =
         openings.stream()
             .flatMap(o -> o.window().opening().stream())
-            .mapToDouble(o -> flowM3S(o, wind, dt))
+            .mapToDouble(o -> WindowFlow.en16798M3S(o, dt, wind))
             .sum();
     return Asked.computed(
         "room." + room.id() + ".purge.airing",
@@ -52,21 +49,5 @@ final class Airing {
             Input.of(
                 "ΔT", "temperature difference", Range.exactly(dt), Unit.KELVIN, Basis.PUBLISHED)),
         List.of(FORMULA, rule.source()));
-  }
-
-  /** Ck is printed for bottom-hung windows; side-hung ones let through as much or more. */
-  private static double flowM3S(Opening opening, double wind, double dt) {
-    double width = opening.width().map(q -> q.value()).orElse(0.0);
-    double height = opening.height().map(q -> q.value()).orElse(0.0);
-    double share =
-        AiringOpening.degrees(opening)
-            .map(d -> Math.min(1, WindowAiring.bottomHungShare(Math.min(d, WIDEST))))
-            .orElse(0.0);
-    return switch (opening.kind()) {
-      case SIDE_HUNG, TOP_HUNG, BOTTOM_HUNG, PIVOT ->
-          share * WindowAiring.en16798M3S(width * height, height, dt, wind);
-      case SASH, DOOR -> WindowAiring.en16798M3S(width * height, height, dt, wind);
-      case FIXED -> 0;
-    };
   }
 }

@@ -20,11 +20,24 @@ final class Infiltration {
   private final List<LeakageMethod> methods;
   private final int storeys;
   private final WindShelter shelter;
+  private final Optional<Double> weather;
 
-  Infiltration(VentilationDefaults defaults, int storeys, Optional<Shelter> shelter) {
+  /**
+   * Methods for a home.
+   *
+   * @param weather the divisor that warmth and wind of the cold season come to, where known
+   */
+  Infiltration(
+      VentilationDefaults defaults, int storeys, WindShelter shelter, Optional<Double> weather) {
     this.methods = defaults.leakage();
     this.storeys = storeys;
-    this.shelter = shelter.map(Infiltration::wind).orElse(WindShelter.NORMAL);
+    this.shelter = shelter;
+    this.weather = weather;
+  }
+
+  /** A home of unknown shelter is taken as normal. */
+  static WindShelter wind(Optional<Shelter> shelter) {
+    return shelter.map(Infiltration::wind).orElse(WindShelter.NORMAL);
   }
 
   private static WindShelter wind(Shelter shelter) {
@@ -40,11 +53,11 @@ final class Infiltration {
     return methods.stream().filter(LeakageMethod::likely).findFirst().orElseThrow();
   }
 
-  /** The divisor: likely by the likely method, low and high over all. */
+  /** The divisor: likely by the likely method, low and high over all, the weather's too. */
   Range divisor() {
     double likely = divisor(likelyMethod()).likely();
-    double low = likely;
-    double high = likely;
+    double low = Math.min(likely, weather.orElse(likely));
+    double high = Math.max(likely, weather.orElse(likely));
     for (LeakageMethod method : methods) {
       Range own = divisor(method);
       low = Math.min(low, own.low());

@@ -1,11 +1,15 @@
 package org.drysill.assess.ventilation.provided;
 
+import java.time.Month;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
+import org.drysill.assess.OutdoorClimate;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
@@ -16,6 +20,7 @@ import org.drysill.physics.flow.Orifice;
 import org.drysill.reference.ventilation.LeakageMethod;
 import org.drysill.reference.ventilation.VentilationDefaults;
 import org.drysill.reference.ventilation.Ventilators;
+import org.drysill.reference.ventilation.WindShelter;
 import org.drysill.survey.Window;
 import org.drysill.yaml.Quantity;
 
@@ -29,11 +34,19 @@ final class Leaks {
   private final Range divisor;
   private final LeakageMethod likely;
   private final Infiltration infiltration;
+  private final Optional<WeatherLeakage> weather;
 
   Leaks(Home home, VentilationDefaults defaults) {
     this.home = home;
     this.defaults = defaults;
-    infiltration = new Infiltration(defaults, home.storeys(), home.survey().dwelling().shelter());
+    WindShelter shelter = Infiltration.wind(home.survey().dwelling().shelter());
+    weather = WeatherLeakage.of(home, defaults, shelter);
+    infiltration =
+        new Infiltration(
+            defaults,
+            home.storeys(),
+            shelter,
+            weather.map(WeatherLeakage::coldShare).filter(s -> s > 0).map(s -> 1 / s));
     divisor = infiltration.divisor();
     likely = infiltration.likelyMethod();
   }
@@ -52,7 +65,10 @@ final class Leaks {
             new Working(
                 "q = n50 × V / N",
                 List.of(Input.of("n50", home.n50()), Input.of("V", home.volume()), divisorInput()),
-                defaults.leakage().stream().map(LeakageMethod::source).toList(),
+                Stream.concat(
+                        defaults.leakage().stream().map(LeakageMethod::source),
+                        weather.stream().map(w -> defaults.stackAndWind().source()))
+                    .toList(),
                 Optional.of(
                     "The likely value is by "
                         + likely.name()
@@ -63,6 +79,110 @@ final class Leaks {
   private Input divisorInput() {
     return Input.of(
         "N", "divisor by height and shelter, over all methods", divisor, Unit.RATIO, Basis.ASSUMED);
+  }
+
+  /** By month; empty where the climate does not tell the wind. */
+  Optional<LeaksByMonth> byMonth(Figure leaks) {
+    return weather.map(
+        w ->
+            new LeaksByMonth(
+                home.climate().months().stream().map(m -> month(w, m)).toList(),
+                byWeather(
+                    "cold_season",
+                    "air through leaks by warmth and wind, mean of the cold season",
+                    w.coldShare(),
+                    w.season().outdoor(),
+                    w.season().mean(m -> m.windMs().orElseThrow())),
+                airChange(
+                    "ventilation.leaks.by_divisor",
+                    "air through leaks by the rule that divides",
+                    leaks)));
+  }
+
+  private LeaksByMonth.Month month(WeatherLeakage model, OutdoorClimate.Month month) {
+    String name = monthName(month.number());
+    Figure airChange =
+        byWeather(
+            "month_" + month.number(),
+            "air through leaks by warmth and wind in " + name,
+            model.share(month),
+            month.temperature(),
+            month.windMs().orElseThrow());
+    return new LeaksByMonth.Month(month.number(), airChange, flow(airChange));
+  }
+
+  private static String monthName(int number) {
+    String name = Month.of(number).name();
+    return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
+  }
+
+  private Figure byWeather(
+      String id, String name, double share, double outdoor, double windMs) {
+    return new Figure(
+        "ventilation.leaks." + id,
+        name,
+        home.n50().value().times(share),
+        Unit.AIR_CHANGE,
+        FanFlows.weaker(home.n50().basis(), Basis.CALCULATED),
+        () ->
+            new Working(
+                "n = n50 × r, with r = A_L × √(Cs × (Ti − Te) + Cw × U²) and A_L = (4 / 50)^0.65 ×"
+                    + " √(ρ / 8) for 1 m³/s at 50 Pa",
+                List.of(
+                    Input.of("n50", home.n50()),
+                    Input.of(
+                        "r",
+                        "share of the flow at 50 Pa",
+                        Range.exactly(share),
+                        Unit.RATIO,
+                        Basis.CALCULATED),
+                    Input.of("Ti", home.setpoint()),
+                    Input.of(
+                        "Te",
+                        "mean outdoor temperature",
+                        Range.exactly(outdoor),
+                        Unit.CELSIUS,
+                        home.climate().basis()),
+                    Input.of(
+                        "U",
+                        "mean wind at the weather station in m/s",
+                        Range.exactly(windMs),
+                        Unit.RATIO,
+                        home.climate().basis())),
+                List.of(defaults.stackAndWind().source()),
+                defaults.stackAndWind().note()));
+  }
+
+  private Figure flow(Figure airChange) {
+    double unit = Airflow.ofAirChange(1, 1).m3PerSecond();
+    return new Figure(
+        airChange.id() + ".flow",
+        airChange.name() + ", as a flow",
+        airChange.value().times(home.volume().value()).times(unit),
+        Unit.AIRFLOW,
+        airChange.basis(),
+        () ->
+            new Working(
+                "q = n × V",
+                List.of(Input.of("n", airChange), Input.of("V", home.volume())),
+                List.of(),
+                Optional.empty()));
+  }
+
+  private Figure airChange(String id, String name, Figure flow) {
+    double perHour = Airflow.m3PerSecond(1).airChangePerHour(home.volume().likely());
+    return new Figure(
+        id,
+        name,
+        flow.value().times(perHour),
+        Unit.AIR_CHANGE,
+        flow.basis(),
+        () ->
+            new Working(
+                "n = q / V",
+                List.of(Input.of("q", flow), Input.of("V", home.volume())),
+                List.of(),
+                Optional.empty()));
   }
 
   /** Through background ventilators, counted like leaks; the least is nothing: they may be shut. */

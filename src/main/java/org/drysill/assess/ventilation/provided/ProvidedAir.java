@@ -1,6 +1,7 @@
 package org.drysill.assess.ventilation.provided;
 
 import java.util.List;
+import java.util.Optional;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 
@@ -12,6 +13,7 @@ import org.drysill.assess.Figure;
  * @param supply brought in by fans, time-averaged [m³/s]
  * @param extract taken out by fans, time-averaged [m³/s]
  * @param leaks through leaks while no unbalanced fan runs [m³/s]
+ * @param leaksByMonth leaks by warmth and wind of each month; empty where the climate has no wind
  * @param ventilators through open background ventilators while no unbalanced fan runs [m³/s]
  * @param infiltration leaks and ventilators together [m³/s]; {@code ventilation.infiltration}
  * @param ventilatorsAtTestPressure through all ventilators at the pressure of the definition of
@@ -27,6 +29,7 @@ public record ProvidedAir(
     Figure supply,
     Figure extract,
     Figure leaks,
+    Optional<LeaksByMonth> leaksByMonth,
     Figure ventilators,
     Figure infiltration,
     Figure ventilatorsAtTestPressure,

@@ -56,6 +56,7 @@ public final class Provision {
         supply,
         extract,
         leaking,
+        leaks.byMonth(leaking),
         ventilators,
         infiltration,
         leaks.ventilatorsAtTestPressure(),

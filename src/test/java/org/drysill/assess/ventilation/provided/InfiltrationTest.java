@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.physics.Range;
 import org.drysill.reference.ventilation.LeakageMethod;
+import org.drysill.reference.ventilation.WindShelter;
 import org.drysill.survey.Shelter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +19,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class InfiltrationTest {
   private static Infiltration of(int storeys, Shelter shelter) {
-    return new Infiltration(VentilationFixtures.DEFAULTS, storeys, Optional.of(shelter));
+    return new Infiltration(
+        VentilationFixtures.DEFAULTS,
+        storeys,
+        Infiltration.wind(Optional.of(shelter)),
+        Optional.empty());
   }
 
   private static Range divisor(Infiltration infiltration, String id) {
@@ -66,7 +71,19 @@ class InfiltrationTest {
 
   @Test
   void a_home_of_unknown_shelter_is_taken_as_normal() {
-    Infiltration silent = new Infiltration(VentilationFixtures.DEFAULTS, 2, Optional.empty());
-    assertThat(silent.divisor()).isEqualTo(of(2, Shelter.NORMAL).divisor());
+    assertThat(Infiltration.wind(Optional.empty())).isEqualTo(WindShelter.NORMAL);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"9, 9, 24", "15, 11.2, 24", "30, 11.2, 30"})
+  void warmth_and_wind_widen_the_range_where_they_lie_outside_it(
+      double weather, double low, double high) {
+    Range divisor =
+        new Infiltration(
+                VentilationFixtures.DEFAULTS, 2, WindShelter.NORMAL, Optional.of(weather))
+            .divisor();
+    assertThat(divisor.low()).isCloseTo(low, within(1e-9));
+    assertThat(divisor.likely()).isCloseTo(16, within(1e-9));
+    assertThat(divisor.high()).isCloseTo(high, within(1e-9));
   }
 }

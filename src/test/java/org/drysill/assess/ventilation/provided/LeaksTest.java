@@ -31,7 +31,7 @@ class LeaksTest {
     assertThat(air.leaks().value().low()).isCloseTo(1.0 / 35, within(1e-12));
     assertThat(air.leaks().value().high()).isCloseTo(1 / 14.0, within(1e-12));
     assertThat(air.leaks().basis()).isEqualTo(Basis.CALCULATED);
-    assertThat(air.leaks().working().sources()).hasSize(4);
+    assertThat(air.leaks().working().sources()).hasSize(5);
     assertThat(air.leaks().working().note().orElseThrow()).contains("factor of about two");
     assertThat(air.leaks().working().inputs()).hasSize(3);
   }
