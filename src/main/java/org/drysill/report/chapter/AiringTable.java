@@ -65,8 +65,7 @@ final class AiringTable {
     rooms.get(0).weathers().forEach(w -> columns.add(Cells.numbers(w.weather(), COLUMN_MM)));
     boolean partly = rooms.stream().anyMatch(r -> !r.whole());
     return new Grid(
-        desk.notes(
-            rooms.stream().limit(2).map(r -> Optional.of(winter(r).flow())).toList()),
+        desk.notes(rooms.stream().limit(2).map(r -> Optional.of(winter(r).flow())).toList()),
         "Air through open windows, "
             + desk.numbers().unit(Unit.AIRFLOW)
             + ", and how long until it has changed the air of the room once",

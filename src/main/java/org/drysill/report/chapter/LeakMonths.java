@@ -58,8 +58,7 @@ final class LeakMonths {
             ? "the two agree"
             : "warmth and wind say " + percent + " % " + (share > 0 ? "more" : "less");
     return new Prose(
-        desk.notes(
-            Stream.of(leaks.coldSeason(), leaks.byDivisor()).map(Optional::of).toList()),
+        desk.notes(Stream.of(leaks.coldSeason(), leaks.byDivisor()).map(Optional::of).toList()),
         "",
         "",
         "In the cold season warmth and wind drive "
@@ -75,8 +74,7 @@ final class LeakMonths {
     List<Double> weather = new ArrayList<>(line(desk, leaks));
     double divisor = desk.numbers().onAxis(leaks.byDivisor().likely(), Unit.AIR_CHANGE);
     double most = Math.max(divisor, Collections.max(weather));
-    Comparator<LeaksByMonth.Month> byAir =
-        Comparator.comparingDouble(m -> m.airChange().likely());
+    Comparator<LeaksByMonth.Month> byAir = Comparator.comparingDouble(m -> m.airChange().likely());
     LeaksByMonth.Month top = leaks.months().stream().max(byAir).orElseThrow();
     LeaksByMonth.Month least = leaks.months().stream().min(byAir).orElseThrow();
     String title =
@@ -136,8 +134,7 @@ final class LeakMonths {
     julyFirst(leaks)
         .map(value)
         .forEach(
-            f ->
-                cells.add(Cells.text(desk.numbers().plain(f.likely(), unit, Rounding.NEAREST))));
+            f -> cells.add(Cells.text(desk.numbers().plain(f.likely(), unit, Rounding.NEAREST))));
     return new Row(cells, false);
   }
 }

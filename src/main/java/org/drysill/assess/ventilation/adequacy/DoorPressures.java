@@ -67,7 +67,8 @@ public final class DoorPressures {
     for (RoomFacts from : home.rooms()) {
       for (Door door : from.room().doors()) {
         boolean ours = from.id().equals(room.id()) != door.to().equals(room.id());
-        boolean inside = from.heated() && home.room(door.to()).filter(RoomFacts::heated).isPresent();
+        boolean inside =
+            from.heated() && home.room(door.to()).filter(RoomFacts::heated).isPresent();
         if (ours && inside) {
           doors.merge(
               Set.of(from.id(), door.to()), door, (a, b) -> a.undercut().isPresent() ? a : b);
@@ -140,8 +141,7 @@ public final class DoorPressures {
   /** Under the leaf and around it [m²]. */
   private Range area(Door door) {
     Range gap = door.undercut().map(Quantity::range).orElse(rule.undercut().range());
-    Range width =
-        door.width().map(Quantity::range).orElse(defaults.doorWidth().value().range());
+    Range width = door.width().map(Quantity::range).orElse(defaults.doorWidth().value().range());
     return gap.times(width).plus(rule.cracks().range());
   }
 

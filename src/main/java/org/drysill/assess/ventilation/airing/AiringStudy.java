@@ -82,11 +82,7 @@ public final class AiringStudy {
                         openings.stream().map(AiringStudy::area),
                         Stream.of(
                             Input.of(
-                                "u",
-                                "wind in m/s",
-                                Range.exactly(wind),
-                                Unit.RATIO,
-                                Basis.ASSUMED),
+                                "u", "wind in m/s", Range.exactly(wind), Unit.RATIO, Basis.ASSUMED),
                             Input.of(
                                 "ΔT",
                                 "temperature difference",

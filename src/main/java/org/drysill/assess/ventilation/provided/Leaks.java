@@ -116,8 +116,7 @@ final class Leaks {
     return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
   }
 
-  private Figure byWeather(
-      String id, String name, double share, double outdoor, double windMs) {
+  private Figure byWeather(String id, String name, double share, double outdoor, double windMs) {
     return new Figure(
         "ventilation.leaks." + id,
         name,

@@ -27,24 +27,19 @@ record WeatherLeakage(LblBasicModel model, double areaM2, double indoor, ColdSea
     boolean windy = home.climate().months().stream().allMatch(m -> m.windMs().isPresent());
     StackAndWind table = defaults.stackAndWind();
     LblBasicModel model =
-        new LblBasicModel(
-            table.stackOf(home.storeys()), table.windOf(shelter, home.storeys()));
+        new LblBasicModel(table.stackOf(home.storeys()), table.windOf(shelter, home.storeys()));
     double area =
         LeakagePowerLaw.through(1, TEST_PA, table.exponent()).effectiveAreaM2(table.airDensity());
     return windy
         ? Optional.of(
             new WeatherLeakage(
-                model,
-                area,
-                home.setpoint().likely(),
-                ColdSeason.of(home.climate(), defaults)))
+                model, area, home.setpoint().likely(), ColdSeason.of(home.climate(), defaults)))
         : Optional.empty();
   }
 
   /** Infiltration of a month as a share of the flow at 50 Pa [1]. */
   double share(Month month) {
-    return model.flowM3S(
-        areaM2, indoor - month.temperature(), month.windMs().orElseThrow());
+    return model.flowM3S(areaM2, indoor - month.temperature(), month.windMs().orElseThrow());
   }
 
   /** The same over the cold season [1]. */

@@ -16,11 +16,17 @@ class DoorPressuresTest {
     return VentilationFixtures.assess(
         "england",
         "floor_area: 84",
-        "- {id: hall, use: hall}\n- {id: bath, use: bathroom, doors: [" + door + "], fans: [" + fans + "]}");
+        "- {id: hall, use: hall}\n- {id: bath, use: bathroom, doors: ["
+            + door
+            + "], fans: ["
+            + fans
+            + "]}");
   }
 
   private static String fan(String flow) {
-    return "{id: fan, kind: intermittent extract, measured_flow: {value: " + flow + ", instrument: hood}}";
+    return "{id: fan, kind: intermittent extract, measured_flow: {value: "
+        + flow
+        + ", instrument: hood}}";
   }
 
   private static Finding finding(String door, String flow) {
@@ -32,7 +38,8 @@ class DoorPressuresTest {
   void a_tight_door_holds_the_air_back() {
     Finding finding = finding("{to: hall, undercut: 2 mm, width: 700 mm}", "9.5 l/s");
     Range pressure = finding.provided().orElseThrow().value();
-    assertThat(pressure.likely()).isCloseTo(0.6 * Math.pow(0.0095 / (0.61 * 0.0025), 2), within(1e-9));
+    assertThat(pressure.likely())
+        .isCloseTo(0.6 * Math.pow(0.0095 / (0.61 * 0.0025), 2), within(1e-9));
     assertThat(pressure.low())
         .isCloseTo(0.6 * Math.pow(0.0095 * 0.95 / (0.61 * 0.0034), 2), within(1e-9));
     assertThat(pressure.high())

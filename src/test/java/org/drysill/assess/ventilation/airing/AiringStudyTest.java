@@ -17,7 +17,11 @@ class AiringStudyTest {
         VentilationFixtures.home(
             "england",
             "floor_area: 84",
-            "- {id: bed, use: " + use + ", floor_area: 20, height: 2.4, windows: [" + openings + "]}"),
+            "- {id: bed, use: "
+                + use
+                + ", floor_area: 20, height: 2.4, windows: ["
+                + openings
+                + "]}"),
         VentilationFixtures.DEFAULTS.airing());
   }
 
@@ -28,7 +32,8 @@ class AiringStudyTest {
   /** Of a sash of 0.6 m²: 0.3·√(0.0035·1·15) = 0.0687, √(0.01 + 0.001 + 0.0525) in the other. */
   @Test
   void a_window_airs_by_the_greater_of_warmth_and_wind() {
-    RoomAiring room = rooms("bedroom", window("w", "kind: sash, width: 600 mm, height: 1 m")).get(0);
+    RoomAiring room =
+        rooms("bedroom", window("w", "kind: sash, width: 600 mm, height: 1 m")).get(0);
     assertThat(room.whole()).isTrue();
     AtWeather winter = room.weathers().get(1);
     assertThat(winter.winter()).isTrue();

@@ -79,8 +79,7 @@ class InfiltrationTest {
   void warmth_and_wind_widen_the_range_where_they_lie_outside_it(
       double weather, double low, double high) {
     Range divisor =
-        new Infiltration(
-                VentilationFixtures.DEFAULTS, 2, WindShelter.NORMAL, Optional.of(weather))
+        new Infiltration(VentilationFixtures.DEFAULTS, 2, WindShelter.NORMAL, Optional.of(weather))
             .divisor();
     assertThat(divisor.low()).isCloseTo(low, within(1e-9));
     assertThat(divisor.likely()).isCloseTo(16, within(1e-9));

@@ -51,13 +51,17 @@ class LeaksByMonthTest {
   /** E32 of the worked rows: 350 cm², two storeys, class 3, 15 K, 3 m/s give 28.06 l/s. */
   @Test
   void the_table_gives_the_worked_example() {
-    LblBasicModel model =
-        new LblBasicModel(TABLE.stackOf(2), TABLE.windOf(WindShelter.NORMAL, 2));
+    LblBasicModel model = new LblBasicModel(TABLE.stackOf(2), TABLE.windOf(WindShelter.NORMAL, 2));
     assertThat(model.flowM3S(0.0350, 15, 3) * 1000).isCloseTo(28.06, within(0.01));
   }
 
   @ParameterizedTest
-  @CsvSource({"1, 0.000145, 0.000174", "3, 0.000435, 0.000271", "9, 0.000435, 0.000271", "0, 0.000145, 0.000174"})
+  @CsvSource({
+    "1, 0.000145, 0.000174",
+    "3, 0.000435, 0.000271",
+    "9, 0.000435, 0.000271",
+    "0, 0.000145, 0.000174"
+  })
   void past_the_table_its_end_holds(int storeys, double stack, double wind) {
     assertThat(TABLE.stackOf(storeys)).isEqualTo(stack);
     assertThat(TABLE.windOf(WindShelter.NORMAL, storeys)).isEqualTo(wind);
@@ -93,7 +97,11 @@ class LeaksByMonthTest {
             .map(
                 m ->
                     new OutdoorClimate.Month(
-                        m.number(), m.days(), m.temperature(), m.relativeHumidity(), Optional.empty()))
+                        m.number(),
+                        m.days(),
+                        m.temperature(),
+                        m.relativeHumidity(),
+                        Optional.empty()))
             .toList();
     ProvidedAir air = air(withMonths(windy, still));
     assertThat(air.leaksByMonth()).isEmpty();
@@ -109,7 +117,11 @@ class LeaksByMonthTest {
             .map(
                 m ->
                     new OutdoorClimate.Month(
-                        m.number(), m.days(), m.temperature(), m.relativeHumidity(), Optional.of(12.0)))
+                        m.number(),
+                        m.days(),
+                        m.temperature(),
+                        m.relativeHumidity(),
+                        Optional.of(12.0)))
             .toList();
     ProvidedAir air = air(withMonths(home, storm));
     LeaksByMonth leaks = air.leaksByMonth().orElseThrow();
