@@ -9,8 +9,10 @@ import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.assess.ventilation.required.Demand;
 import org.drysill.assess.ventilation.required.Demands;
 import org.drysill.assess.ventilation.required.RateFormula;
@@ -18,6 +20,7 @@ import org.drysill.assess.ventilation.required.RuleFacts;
 import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.rules.Confidence;
+import org.drysill.reference.rules.Counts;
 import org.drysill.reference.rules.RuleCatalogue;
 import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.rules.Standing;
@@ -28,10 +31,12 @@ import org.drysill.reference.rules.WholeHomeRate;
 final class Comparisons {
   private final Home home;
   private final RuleFacts facts;
+  private final ProvidedAir air;
 
-  Comparisons(Home home, RuleFacts facts) {
+  Comparisons(Home home, RuleFacts facts, ProvidedAir air) {
     this.home = home;
     this.facts = facts;
+    this.air = air;
   }
 
   /** Every rule set and variant, the governing one first. */
@@ -95,6 +100,7 @@ final class Comparisons {
         rate.name(),
         rate.purpose(),
         governing,
+        rate.counts(),
         required,
         required.map(q -> airChange(figure, q)),
         required.map(
@@ -111,8 +117,17 @@ final class Comparisons {
         demand.fromMemory(),
         demand.confidence(),
         status(set, demand, governing),
+        required.map(q -> verdict(rate, q, demand)).orElse(Verdict.UNKNOWN),
         demand.missing(),
         demand.sources());
+  }
+
+  /** As for the governing one: a doubtful remembered figure tells nothing. */
+  private Verdict verdict(WholeHomeRate rate, Figure asked, Demand demand) {
+    Figure provided = rate.counts() == Counts.ALL_OUTDOOR_AIR ? air.wholeHome() : air.byFans();
+    return demand.confidence().filter(c -> c == Confidence.LOW).isPresent()
+        ? Verdict.UNKNOWN
+        : Verdict.atLeast(provided.value(), asked.value());
   }
 
   private static String status(RuleSet set, Demand demand, boolean governing) {

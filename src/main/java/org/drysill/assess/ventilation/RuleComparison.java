@@ -3,8 +3,10 @@ package org.drysill.assess.ventilation;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Verdict;
 import org.drysill.reference.Citation;
 import org.drysill.reference.rules.Confidence;
+import org.drysill.reference.rules.Counts;
 
 /**
  * What one rule set, or one variant of it, asks of this home.
@@ -17,6 +19,7 @@ import org.drysill.reference.rules.Confidence;
  *     only
  * @param purpose what the figure is meant for, in one sentence
  * @param governing true for the one that governs here
+ * @param counts which air is held against it
  * @param required what it asks of the whole home [m³/s]; empty where a fact is missing
  * @param airChange the same as air changes of this home [1/h]
  * @param perPerson the same by person who lives here [m³/s]
@@ -25,6 +28,8 @@ import org.drysill.reference.rules.Confidence;
  * @param fromMemory true where a value behind it was remembered and not read again
  * @param confidence how sure a remembered value is, the least of all
  * @param status one line: governs, for comparison, unconfirmed, or which fact is missing
+ * @param verdict the air that the home gets, held against it; unknown where a fact is missing or a
+ *     remembered figure is doubtful
  * @param missing the facts that the survey lacks for it
  * @param sources where it is printed
  */
@@ -36,6 +41,7 @@ public record RuleComparison(
     Optional<String> variant,
     String purpose,
     boolean governing,
+    Counts counts,
     Optional<Figure> required,
     Optional<Figure> airChange,
     Optional<Figure> perPerson,
@@ -44,6 +50,7 @@ public record RuleComparison(
     boolean fromMemory,
     Optional<Confidence> confidence,
     String status,
+    Verdict verdict,
     List<String> missing,
     List<Citation> sources) {
   /** Copies the lists. */

@@ -46,14 +46,15 @@ public final class VentilationAssessor {
     RuleSet governing = governing(home.survey().dwelling().jurisdiction(), rules);
     RuleFacts facts = RuleFacts.of(home);
     Demand demand = Demands.of(governing.governing().rate(), facts);
-    Comparisons comparisons = new Comparisons(home, facts);
-    Optional<Figure> required = comparisons.required(governing, demand);
     ProvidedAir air = Provision.of(home, defaults);
+    Comparisons comparisons = new Comparisons(home, facts, air);
+    Optional<Figure> required = comparisons.required(governing, demand);
     RoomAirResult rooms = RoomAirAssessor.of(home, air, defaults);
     return new VentilationResult(
         governing,
         comparisons.asked(governing, demand, required),
         comparisons.all(governing, rules),
+        RoomRules.of(home, governing, rules),
         Quoted.in(home, defaults),
         air,
         rooms,

@@ -18,6 +18,7 @@ import org.drysill.reference.rules.RuleSet;
  * @param rules the rule set that governs here
  * @param required what it asks of the whole home
  * @param comparisons what every rule set asks of this home, the governing one first
+ * @param roomRules what every rule set asks of single rooms, the governing one first
  * @param quoted air-change figures that people are told, and what each means in this home
  * @param provided what the home gets
  * @param rooms how the air moves from room to room
@@ -36,6 +37,7 @@ public record VentilationResult(
     RuleSet rules,
     RequiredAir required,
     List<RuleComparison> comparisons,
+    List<RoomRule> roomRules,
     List<QuotedAirChange> quoted,
     ProvidedAir provided,
     RoomAirResult rooms,
@@ -52,6 +54,7 @@ public record VentilationResult(
   /** Copies the lists. */
   public VentilationResult {
     comparisons = List.copyOf(comparisons);
+    roomRules = List.copyOf(roomRules);
     quoted = List.copyOf(quoted);
     extract = List.copyOf(extract);
     supply = List.copyOf(supply);

@@ -10,6 +10,7 @@ import org.drysill.reference.Citation;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
+import org.drysill.report.rules.Documents;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Words;
@@ -49,7 +50,7 @@ final class SourcesChapter implements Chapter {
             "Where the published figures stand",
             "Sources",
             false,
-            List.of(grid.densely())));
+            List.of(grid.densely(), Documents.of(desk))));
   }
 
   private static List<Citation> all(Desk desk) {

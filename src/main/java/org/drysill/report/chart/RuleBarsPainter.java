@@ -1,14 +1,18 @@
 package org.drysill.report.chart;
 
+import java.awt.geom.Ellipse2D;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.drysill.report.font.Face;
 
 /** Draws {@link RuleBars}. */
 final class RuleBarsPainter {
-  private static final double HEAD = 18;
-  private static final double BAR = 9;
-  private static final double LABELS = 0.46;
-  private static final double AFTER_BAR = 5;
+  private static final double BAND_LINE = 17;
+  private static final double SECOND_LINE = 13;
+  private static final double LABELS = 0.47;
+  private static final double AFTER_PLOT = 9;
+  private static final double DOT = 2.8;
 
   private final RuleBars bars;
   private final Setter setter;
@@ -20,39 +24,65 @@ final class RuleBarsPainter {
 
   void paint(double width, double height) {
     List<String> labels = bars.rows().stream().map(RuleBars.Row::label).toList();
-    double head = bars.provided().isPresent() ? HEAD : 2;
+    double head =
+        2
+            + (bars.provided().isPresent() ? BAND_LINE : 0)
+            + (bars.second().isPresent() ? SECOND_LINE : 0);
     Rows rows = new Rows(setter, bars.axis(), labels, width, height, head, valueWidth(), LABELS);
     Plot plot = rows.plot();
     bars.provided().ifPresent(band -> ground(band, plot));
     rows.frame();
-    for (int i = 0; i < bars.rows().size(); i++) {
-      RuleBars.Row row = bars.rows().get(i);
-      int index = i;
-      row.value()
-          .ifPresent(
-              value ->
-                  plot.bar(
-                      bars.axis().min(),
-                      value,
-                      rows.at(index),
-                      row.governing() ? Ink.DATA : Ink.GRID,
-                      BAR));
-    }
-    plot.paint(setter.canvas().graphics());
+    bars.second().ifPresent(second -> second(second, plot));
     rows.base();
     bars.provided().ifPresent(band -> line(band, plot));
     for (int i = 0; i < bars.rows().size(); i++) {
+      RuleBars.Row row = bars.rows().get(i);
+      if (row.quoted() && i > 0 && !bars.rows().get(i - 1).quoted()) {
+        setter.line(0, rows.upper(i), width, rows.upper(i), Ink.LINE, 0.5);
+      }
+      dots(rows, i);
       words(rows, i);
+    }
+  }
+
+  private void second(RuleBars.Second second, Plot plot) {
+    for (Tick tick : second.ticks()) {
+      double x = plot.x(tick.at());
+      setter.line(x, plot.top() - 3, x, plot.top(), Ink.LINE, 0.8);
+      setter.centre(tick.label(), x, plot.top() - 5, Face.REGULAR, Ink.QUIET);
+    }
+    double right = plot.right() + AFTER_PLOT;
+    setter.left(second.unit(), right, plot.top() - 5, Face.REGULAR, Ink.QUIET);
+    setter.left(second.firstUnit(), right, plot.bottom() + 12.5, Face.REGULAR, Ink.QUIET);
+  }
+
+  private void dots(Rows rows, int index) {
+    RuleBars.Row row = bars.rows().get(index);
+    double middle = rows.middle(index);
+    Optional<Double> least = row.values().stream().min(Comparator.naturalOrder());
+    Optional<Double> most = row.values().stream().max(Comparator.naturalOrder());
+    if (least.isPresent() && most.isPresent()) {
+      double from = rows.plot().x(least.get());
+      setter.line(from, middle, rows.plot().x(most.get()), middle, Ink.LINE, 1);
+    }
+    for (double value : row.values()) {
+      double x = rows.plot().x(value);
+      if (row.governing() || row.quoted()) {
+        setter.dot(x, middle, row.governing() ? DOT + 0.8 : DOT, row.governing());
+      } else {
+        setter.fill(new Ellipse2D.Double(x - DOT, middle - DOT, 2 * DOT, 2 * DOT), Ink.QUIET);
+      }
     }
   }
 
   private void words(Rows rows, int index) {
     RuleBars.Row row = bars.rows().get(index);
-    rows.label(index, row.label(), row.governing());
-    Face face = row.governing() ? Face.BOLD : Face.REGULAR;
-    Ink ink = row.value().isPresent() ? Ink.INK : Ink.QUIET;
     double baseline = rows.middle(index) + Setter.HALF_CAP;
-    setter.left(row.valueText(), rows.plot().right() + AFTER_BAR, baseline, face, ink);
+    Face face = row.governing() ? Face.BOLD : Face.REGULAR;
+    String label = setter.clipped(row.label(), rows.plot().left() - 4, face);
+    setter.left(label, 0, baseline, face, Ink.INK);
+    Ink ink = row.values().isEmpty() ? Ink.QUIET : Ink.INK;
+    setter.left(row.valueText(), rows.plot().right() + AFTER_PLOT, baseline, face, ink);
   }
 
   private void ground(RuleBars.Band band, Plot plot) {
@@ -66,14 +96,15 @@ final class RuleBarsPainter {
     double high = plot.x(Math.min(band.range().high(), bars.axis().max()));
     double likely = plot.x(band.range().likely());
     setter.line(low, plot.top(), high, plot.top(), Ink.INK, 1.2);
-    setter.line(likely, plot.top() - 3, likely, plot.bottom(), Ink.INK, 1.2);
+    setter.line(likely, plot.top(), likely, plot.bottom(), Ink.INK, 1.2);
     double half = setter.width(band.label(), Face.REGULAR) / 2;
     double middle = Math.max(plot.left() + half, Math.min(likely, plot.right() - half));
-    setter.centre(band.label(), middle, plot.top() - 6, Face.REGULAR, Ink.INK);
+    double second = bars.second().isPresent() ? SECOND_LINE : 0;
+    setter.centre(band.label(), middle, plot.top() - 6 - second, Face.REGULAR, Ink.INK);
   }
 
   private double valueWidth() {
-    return AFTER_BAR
+    return AFTER_PLOT
         + bars.rows().stream()
             .mapToDouble(
                 row -> setter.width(row.valueText(), row.governing() ? Face.BOLD : Face.REGULAR))

@@ -15,6 +15,7 @@ import org.drysill.report.chart.MonthLines;
 import org.drysill.report.chart.RangeBars;
 import org.drysill.report.chart.RuleBars;
 import org.drysill.report.chart.SourceBars;
+import org.drysill.report.chart.Tick;
 import org.drysill.report.page.RangeBar;
 import org.drysill.report.page.Templates;
 
@@ -163,12 +164,15 @@ public final class Sample {
     return new RuleBars(
         text("Every rule set asks for more than the home has", "whole-home air flow, l/s"),
         Axis.fromZero(45, 5),
+        Optional.of(
+            new RuleBars.Second("l/s", "ach", List.of(new Tick(0, "0"), new Tick(28.3, "0.5")))),
         List.of(
-            new RuleBars.Row("England, existing home", Optional.of(31.0), "31", true),
-            new RuleBars.Row("By floor area, 0.3 l/s per m²", Optional.of(25.2), "25.2", false),
-            new RuleBars.Row("North America, by area and bedrooms", Optional.of(42.0), "42", false),
-            new RuleBars.Row("Europe, category II", Optional.of(29.4), "29.4", false),
-            new RuleBars.Row("Per person", Optional.empty(), "needs occupants", false)),
+            new RuleBars.Row("England, existing home", List.of(31.0), "31", true, false),
+            new RuleBars.Row("By floor area, 0.3 l/s per m²", List.of(25.2), "25.2", false, false),
+            new RuleBars.Row("North America, by area and bedrooms", List.of(42.0), "42", false, false),
+            new RuleBars.Row("Europe, category II", List.of(29.4), "29.4", false, false),
+            new RuleBars.Row("Per person", List.of(), "needs occupants", false, false),
+            new RuleBars.Row("Told: 0.5 ach", List.of(28.3), "28.3", false, true)),
         Optional.of(new RuleBars.Band(new Range(15, 20, 26), "provided 20 (15–26)")));
   }
 
