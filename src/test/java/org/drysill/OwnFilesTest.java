@@ -52,6 +52,25 @@ class OwnFilesTest {
   }
 
   @Test
+  void a_rule_set_with_a_negative_rate_makes_no_report() throws IOException {
+    String text =
+        DataFiles.text("rules/sweden.yaml")
+            .replaceFirst("(?m)^id: .*$", "id: mine")
+            .replaceFirst("rate: 0\\.35 l/s", "rate: -0.35 l/s");
+    Files.writeString(folder.resolve("mine.yaml"), text);
+    Drysill.Made made = Drysill.report(survey("{file: mine.yaml}", "uk-midlands"));
+    assertThat(made.report()).isEmpty();
+    assertThat(made.problems())
+        .anySatisfy(
+            p -> {
+              assertThat(p.place().file()).isEqualTo("mine.yaml");
+              assertThat(p.place().line()).isGreaterThan(1);
+              assertThat(p.place().column()).isGreaterThan(1);
+              assertThat(p.sourceLine()).contains("-0.35");
+            });
+  }
+
+  @Test
   void a_weather_file_that_is_none_is_told_and_stops_the_work() throws IOException {
     Files.writeString(folder.resolve("weather.epw"), "LOCATION,Nowhere\n1,2,3\n");
     Drysill.Outcome outcome = Drysill.check(survey("england", "{file: weather.epw}"));

@@ -19,6 +19,7 @@ import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.roomair.RoomAirBlocks;
+import org.drysill.report.subject.CountedAir;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.table.FindingTable;
@@ -52,12 +53,15 @@ final class AirChapter implements Chapter {
 
   private static String heading(VentilationResult air, Desk desk) {
     // Rounded as in the comparison on the first page.
+    CountedAir counted = CountedAir.of(desk.subject());
     String provided =
-        desk.numbers().full(air.provided().wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN);
+        desk.numbers().full(counted.provided().value(), Unit.AIRFLOW, Rounding.DOWN)
+            + " of "
+            + counted.words();
     String required =
         air.required()
             .wholeHome()
-            .map(asked -> desk.numbers().likely(asked))
+            .map(asked -> desk.numbers().one(asked.likely(), Unit.AIRFLOW, Rounding.UP))
             .orElse("what the rule set asks");
     return switch (air.wholeHome().verdict()) {
       case SHORT -> "The home gets " + provided + "; " + required + " are asked";
@@ -97,7 +101,11 @@ final class AirChapter implements Chapter {
                 Cells.value(numbers, provided.wholeHome().value(), Unit.AIRFLOW, Rounding.DOWN)),
             Cells.strong(
                 Cells.text("Asked", air.required().governedBy()),
-                Cells.value(numbers, air.required().wholeHome()))),
+                Cells.text(
+                    air.required()
+                        .wholeHome()
+                        .map(f -> numbers.plain(f.likely(), Unit.AIRFLOW, Rounding.UP))
+                        .orElse(Cells.NOTHING)))),
         "");
   }
 

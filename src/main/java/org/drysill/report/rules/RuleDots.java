@@ -77,9 +77,9 @@ final class RuleDots {
       return "What the rule set asks of this home";
     }
     return "For this home published rules ask between "
-        + numbers.plain(flows.get(0), Unit.AIRFLOW, Rounding.NEAREST)
+        + numbers.plain(flows.get(0), Unit.AIRFLOW, Rounding.UP)
         + " and "
-        + numbers.one(flows.get(flows.size() - 1), Unit.AIRFLOW);
+        + numbers.one(flows.get(flows.size() - 1), Unit.AIRFLOW, Rounding.UP);
   }
 
   /** Air changes of this home, at the places of their flows. */
@@ -133,7 +133,7 @@ final class RuleDots {
   }
 
   private String text(double flow) {
-    return numbers.plain(flow, Unit.AIRFLOW, Rounding.NEAREST);
+    return numbers.plain(flow, Unit.AIRFLOW, Rounding.UP);
   }
 
   private List<RuleBars.Row> quoted() {

@@ -59,12 +59,19 @@ final class RuleTable {
             Cells.text(RuleNames.of(rule, rules))
                 .with(rule.required().map(desk.index()::mark).stream().toList()),
             Cells.text(meaning(rule)),
-            Cells.text(rule.required().map(numbers::plain).orElse(Cells.NOTHING) + air),
+            Cells.text(asked(rule) + air),
             Cells.text(rule.airChange().map(numbers::plain).orElse(Cells.NOTHING)),
             Cells.text(rule.perPerson().map(numbers::plain).orElse(Cells.NOTHING)),
             Cells.text(rule.perFloorArea().map(numbers::plain).orElse(Cells.NOTHING)),
             Cells.verdict(rule.verdict())),
         rule.governing());
+  }
+
+  /** Rounded up, as everywhere where the home is held against it. */
+  private String asked(RuleComparison rule) {
+    return rule.required()
+        .map(q -> numbers.plain(q.likely(), Unit.AIRFLOW, Rounding.UP))
+        .orElse(Cells.NOTHING);
   }
 
   private static String meaning(RuleComparison rule) {

@@ -3,6 +3,7 @@ package org.drysill.report.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.ventilation.RuleComparison;
 import org.drysill.reference.rules.Counts;
@@ -11,6 +12,7 @@ import org.drysill.report.block.ChartBlock;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
 
 /** The comparison of rule sets: what each asks, what it is meant for, and what is met here. */
@@ -81,7 +83,10 @@ public final class RulesPage {
             .findFirst()
             .map(
                 rule ->
-                    rule.required().map(q -> desk.numbers().likely(q) + " are asked by ").orElse("By ")
+                    rule.required()
+                            .map(q -> desk.numbers().one(q.likely(), Unit.AIRFLOW, Rounding.UP))
+                            .map(q -> q + " are asked by ")
+                            .orElse("By ")
                         + rule.title()
                         + ", which governs here. ")
             .orElse("");

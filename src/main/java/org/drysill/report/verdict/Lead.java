@@ -9,6 +9,7 @@ import org.drysill.assess.Verdict;
 import org.drysill.assess.change.AirChange;
 import org.drysill.assess.change.Shown;
 import org.drysill.assess.recovery.RecoveryUnit;
+import org.drysill.report.subject.CountedAir;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
@@ -42,7 +43,7 @@ final class Lead {
   }
 
   private static String air(Desk desk) {
-    Figure got = desk.subject().ventilation().provided().wholeHome();
+    CountedAir got = CountedAir.of(desk.subject());
     return desk.subject()
         .ventilation()
         .required()
@@ -51,23 +52,28 @@ final class Lead {
         .orElseGet(
             () ->
                 "The home gets between "
-                    + desk.numbers().between(got).replace("–", " and ")
-                    + " of outdoor air; what "
+                    + desk.numbers().between(got.provided()).replace("–", " and ")
+                    + " of "
+                    + got.words()
+                    + "; what "
                     + rules(desk)
                     + " asks for cannot be told yet.");
   }
 
-  private static String air(Desk desk, Figure got, Figure asked) {
+  private static String air(Desk desk, CountedAir counted, Figure asked) {
+    Figure got = counted.provided();
+    String of = " of " + counted.words();
     Finding home = desk.subject().ventilation().wholeHome();
     String provided = desk.numbers().plain(got.likely(), Unit.AIRFLOW, Rounding.DOWN);
     String required = desk.numbers().one(asked.likely(), Unit.AIRFLOW, Rounding.UP);
     String start = "The home gets about " + provided + " of the " + required;
     return switch (home.verdict()) {
-      case SHORT -> start + " of outdoor air that " + rules(desk) + " asks for.";
+      case SHORT -> start + of + " that " + rules(desk) + " asks for.";
       case MEETS ->
           "The home gets about "
               + desk.numbers().one(got.likely(), Unit.AIRFLOW, Rounding.DOWN)
-              + " of outdoor air, and "
+              + of
+              + ", and "
               + rules(desk)
               + " asks for "
               + required
@@ -75,7 +81,8 @@ final class Lead {
       case UNKNOWN ->
           "The home gets between "
               + desk.numbers().between(got).replace("–", " and ")
-              + " of outdoor air; "
+              + of
+              + "; "
               + rules(desk)
               + " asks for "
               + required
