@@ -79,8 +79,7 @@ final class RoomRules {
             .map(rate -> Airflow.m3PerSecond(rate.value()))
             .or(
                 () ->
-                    volume.map(
-                        v -> Airflow.ofAirChange(row.airChange().orElseThrow().value(), v)));
+                    volume.map(v -> Airflow.ofAirChange(row.airChange().orElseThrow().value(), v)));
     return new RoomRule.Ask(
         row.room(),
         row.mode(),

@@ -46,8 +46,7 @@ final class RoomRuleTable {
   Optional<Block> table() {
     return rules.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            Grid.wide(title(), columns(), rows(), "").densely());
+        : Optional.of(Grid.wide(title(), columns(), rows(), "").densely());
   }
 
   /** The greatest figure as what it is: much air, of one room, for a short time. */
@@ -84,9 +83,9 @@ final class RoomRuleTable {
   Optional<Block> told() {
     String told =
         quoted.stream()
-        .filter(q -> !q.wholeHome())
-        .map(q -> Words.sentence(Told.words(numbers, q)))
-        .collect(Collectors.joining(" "));
+            .filter(q -> !q.wholeHome())
+            .map(q -> Words.sentence(Told.words(numbers, q)))
+            .collect(Collectors.joining(" "));
     return told.isEmpty()
         ? Optional.empty()
         : Optional.of(new Prose(List.of(), "small", "Told of one room, not of a home.", told));
@@ -113,9 +112,7 @@ final class RoomRuleTable {
   private List<Row> rows() {
     Map<List<String>, List<RoomRule>> alike =
         rules.stream()
-            .collect(
-                Collectors.groupingBy(
-                    this::values, LinkedHashMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(this::values, LinkedHashMap::new, Collectors.toList()));
     List<Row> rows = new ArrayList<>();
     alike.forEach((values, of) -> rows.add(row(values, of)));
     rows.add(changes());
@@ -189,8 +186,7 @@ final class RoomRuleTable {
       return Cells.NOTHING;
     }
     String low = numbers.plain(changes.get(0), Unit.AIR_CHANGE, Rounding.NEAREST);
-    String high =
-        numbers.plain(changes.get(changes.size() - 1), Unit.AIR_CHANGE, Rounding.NEAREST);
+    String high = numbers.plain(changes.get(changes.size() - 1), Unit.AIR_CHANGE, Rounding.NEAREST);
     return low.equals(high) ? low : low + "–" + high;
   }
 }

@@ -86,8 +86,7 @@ final class RuleDots {
   private RuleBars.Second second(Axis flows) {
     Home home = desk.subject().home();
     double perHour =
-        numbers.onAxis(
-            Airflow.ofAirChange(1, home.volume().likely()).m3PerSecond(), Unit.AIRFLOW);
+        numbers.onAxis(Airflow.ofAirChange(1, home.volume().likely()).m3PerSecond(), Unit.AIRFLOW);
     List<Tick> ticks =
         Axis.fromZero(flows.max() / perHour, 6).ticks().stream()
             .map(tick -> new Tick(tick.at() * perHour, tick.label()))
@@ -101,8 +100,7 @@ final class RuleDots {
     Map<String, List<RuleComparison>> sets =
         rules.stream()
             .collect(
-                Collectors.groupingBy(
-                    RuleNames::setId, LinkedHashMap::new, Collectors.toList()));
+                Collectors.groupingBy(RuleNames::setId, LinkedHashMap::new, Collectors.toList()));
     return sets.values().stream()
         .map(this::row)
         .sorted(
@@ -152,11 +150,6 @@ final class RuleDots {
             .mapToObj(n -> Airflow.ofAirChange(n, volume).m3PerSecond())
             .toList();
     List<Double> places = flows.stream().map(q -> numbers.onAxis(q, flow.unit())).toList();
-    return new RuleBars.Row(
-        Told.words(numbers, quoted),
-        places,
-        between(flows),
-        false,
-        true);
+    return new RuleBars.Row(Told.words(numbers, quoted), places, between(flows), false, true);
   }
 }

@@ -15,7 +15,9 @@ import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
 
-/** What every rule set asks of the whole home, in four units, and whether the air here is enough. */
+/**
+ * What every rule set asks of the whole home, in four units, and whether the air here is enough.
+ */
 final class RuleTable {
   private final Desk desk;
   private final Numbers numbers;

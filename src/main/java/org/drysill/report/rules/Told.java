@@ -11,7 +11,11 @@ final class Told {
   /** The figure with what it is a figure of. */
   static String words(Numbers numbers, QuotedAirChange quoted) {
     String meaning = quoted.meaning().replaceAll("\\.$", "");
-    return airChange(numbers, quoted) + Numbers.JOIN + numbers.unit(Unit.AIR_CHANGE) + ": " + meaning;
+    return airChange(numbers, quoted)
+        + Numbers.JOIN
+        + numbers.unit(Unit.AIR_CHANGE)
+        + ": "
+        + meaning;
   }
 
   /** The figure alone, without its unit. */

@@ -55,9 +55,7 @@ class OwnRuleFileTest {
     assertThat(column).as("the test's own word").isPositive();
     assertThat(problem.place()).isEqualTo(new Place("house.yaml", line, column));
     assertThat(problem.severity()).isEqualTo(Problem.Severity.ERROR);
-    assertThat(ProblemText.of(problem))
-        .contains("house.yaml:" + line + ":" + column)
-        .contains("^");
+    assertThat(ProblemText.of(problem)).contains("house.yaml:" + line + ":" + column).contains("^");
     return problem;
   }
 

@@ -169,7 +169,8 @@ public final class Sample {
         List.of(
             new RuleBars.Row("England, existing home", List.of(31.0), "31", true, false),
             new RuleBars.Row("By floor area, 0.3 l/s per m²", List.of(25.2), "25.2", false, false),
-            new RuleBars.Row("North America, by area and bedrooms", List.of(42.0), "42", false, false),
+            new RuleBars.Row(
+                "North America, by area and bedrooms", List.of(42.0), "42", false, false),
             new RuleBars.Row("Europe, category II", List.of(29.4), "29.4", false, false),
             new RuleBars.Row("Per person", List.of(), "needs occupants", false, false),
             new RuleBars.Row("Told: 0.5 ach", List.of(28.3), "28.3", false, true)),
