@@ -61,6 +61,7 @@ class WallsReportTest {
             "drivingrain",
             "haveaspecialistsimulate")
         .doesNotContain("vapour_factor", "null");
+    assertThat(report.pages().get(0)).contains("Waterleftwithin");
     assertThat(report.outside()).isEmpty();
     assertThat(report.report().html()).contains("From 20.0", "the layers are plasterboard");
     Map<?, ?> condensation = (Map<?, ?>) ((Map<?, ?>) report.results()).get("condensation");

@@ -32,6 +32,11 @@ final class FoundTable {
         .sorted(Comparator.comparingInt(f -> gravity(f)))
         .findFirst()
         .ifPresent(rows::add);
+    subject.elements().walls().stream()
+        .map(w -> w.accumulation())
+        .filter(f -> f.verdict() == Verdict.SHORT)
+        .findFirst()
+        .ifPresent(rows::add);
     subject.recovery().findings().stream().findFirst().ifPresent(rows::add);
     return rows;
   }
