@@ -19,6 +19,8 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
 import org.drysill.reference.ReferenceData;
+import org.drysill.reference.climate.NearClimate;
+import org.drysill.reference.climate.ReferenceClimate;
 import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
@@ -62,6 +64,21 @@ public final class Drysill {
   public static String schema() {
     return JsonSchema.of(
         Survey.class, ReferenceData.bundled().vocabularies(), "Survey of a damp home, format 1");
+  }
+
+  /** The bundled climates in the order of their ids. */
+  public static List<ReferenceClimate> climates() {
+    return ReferenceData.bundled().climates().all();
+  }
+
+  /**
+   * The bundled climates whose position is known, the nearest first.
+   *
+   * @param latitude of the place, north positive [°]
+   * @param longitude of the place, east positive [°]
+   */
+  public static List<NearClimate> climatesNear(double latitude, double longitude) {
+    return ReferenceData.bundled().climates().near(latitude, longitude);
   }
 
   /**

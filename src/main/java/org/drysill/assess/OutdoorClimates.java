@@ -11,6 +11,7 @@ import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.reference.climate.ClimateCatalogue;
 import org.drysill.reference.climate.HumidityOver;
+import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
 import org.drysill.survey.ClimateChoice;
 import org.drysill.survey.MonthlyClimate;
@@ -61,7 +62,35 @@ public final class OutdoorClimates {
           ofFile(weather.orElseThrow(() -> new IllegalArgumentException("weather file not read"))),
           List.of());
     }
-    return assumed(catalogue, suggested);
+    return near(survey, catalogue).orElseGet(() -> assumed(catalogue, suggested));
+  }
+
+  /** The nearest climate, where the survey says where the home stands and one is near enough. */
+  private static Optional<Resolved> near(Survey survey, ClimateCatalogue catalogue) {
+    Optional<Quantity> latitude = survey.dwelling().latitude();
+    Optional<Quantity> longitude = survey.dwelling().longitude();
+    if (latitude.isEmpty() || longitude.isEmpty()) {
+      return Optional.empty();
+    }
+    return catalogue.near(latitude.get().value(), longitude.get().value()).stream()
+        .findFirst()
+        .filter(near -> near.kilometres() * 1000 <= catalogue.defaults().nearestWithin().value())
+        .map(OutdoorClimates::nearest);
+  }
+
+  private static Resolved nearest(NearClimate near) {
+    ReferenceClimate reference = near.climate();
+    Assumption assumption =
+        new Assumption(
+            "dwelling.climate",
+            "Outdoor climate",
+            "%s, about %d km away".formatted(reference.name(), Math.round(near.kilometres())),
+            "the survey names no climate but says where the home stands; this is the nearest one",
+            "Name the climate that suits the place and its height, or give a weather file of it.",
+            reference.temperatureSource());
+    return new Resolved(
+        of(reference, Basis.ASSUMED),
+        Stream.concat(Stream.of(assumption), humidityAssumption(reference)).toList());
   }
 
   private static Resolved named(ReferenceClimate reference) {

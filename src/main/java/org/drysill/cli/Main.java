@@ -14,8 +14,14 @@ import picocli.CommandLine.HelpCommand;
 @Command(
     name = "drysill",
     description = "Turns the survey of a damp home into a printed report.",
-    synopsisSubcommandLabel = "(report | check | schema | help)",
-    subcommands = {ReportCommand.class, CheckCommand.class, SchemaCommand.class, HelpCommand.class},
+    synopsisSubcommandLabel = "(report | check | climates | schema | help)",
+    subcommands = {
+      ReportCommand.class,
+      CheckCommand.class,
+      ClimatesCommand.class,
+      SchemaCommand.class,
+      HelpCommand.class
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
@@ -100,6 +106,9 @@ public final class Main {
       }
       if (type == SchemaCommand.class) {
         return type.cast(new SchemaCommand(console));
+      }
+      if (type == ClimatesCommand.class) {
+        return type.cast(new ClimatesCommand(console));
       }
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(console));

@@ -257,4 +257,21 @@ class OutdoorClimatesTest {
                 .orElseThrow());
     assertThat(leap.months().get(1).temperature()).isCloseTo(1, within(1e-9));
   }
+
+  /** Great circle by hand: from 52.5, -1.9 to 52.5, -1.6 it is 0.3 x cos 52.5 x 111.2 = 20 km. */
+  @Test
+  void a_home_whose_place_is_known_takes_the_nearest_climate() {
+    Resolved near = resolve(", latitude: 52.5 deg, longitude: -1.9 deg");
+    assertThat(near.climate().name()).isEqualTo("Midlands");
+    assertThat(near.climate().basis()).isEqualTo(Basis.ASSUMED);
+    assertThat(near.assumptions().get(0).assumed()).isEqualTo("Midlands, about 20 km away");
+  }
+
+  @Test
+  void a_home_far_from_every_climate_takes_none_of_them_for_near() {
+    Resolved far = resolve(", latitude: -40 deg, longitude: 175 deg");
+    assertThat(far.climate().name()).isEqualTo("United Kingdom, average");
+    assertThat(resolve(", latitude: 52.5 deg").climate().name())
+        .isEqualTo("United Kingdom, average");
+  }
 }

@@ -1,5 +1,6 @@
 package org.drysill.reference.climate;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -49,6 +50,20 @@ public final class ClimateCatalogue {
   /** All climates; to be asked for by who needs every one of them. */
   public List<ReferenceClimate> all() {
     return ids.stream().map(byId).toList();
+  }
+
+  /**
+   * The climates whose position is known, the nearest first.
+   *
+   * @param latitude of the place, north positive [°]
+   * @param longitude of the place, east positive [°]
+   */
+  public List<NearClimate> near(double latitude, double longitude) {
+    return all().stream()
+        .filter(c -> c.latitude().isPresent() && c.longitude().isPresent())
+        .map(c -> NearClimate.from(latitude, longitude, c))
+        .sorted(Comparator.comparingDouble(NearClimate::kilometres))
+        .toList();
   }
 
   /** The words of the vocabulary {@code climate}. */
