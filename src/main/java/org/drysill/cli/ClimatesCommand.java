@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
 /** Lists the bundled climates. */
 @Command(
     name = "climates",
-    description = "Lists the bundled outdoor climates: what a survey calls them, and their January.",
+    description =
+        "Lists the bundled outdoor climates: what a survey calls them, and their January.",
     mixinStandardHelpOptions = true,
     footer = {"", "Examples:", "  drysill climates", "  drysill climates --near 52.5,-1.9"})
 final class ClimatesCommand implements Callable<Integer> {

@@ -17,8 +17,7 @@ public record NearClimate(ReferenceClimate climate, double kilometres) {
     double half =
         square(Math.sin((there - here) / 2))
             + Math.cos(here) * Math.cos(there) * square(Math.sin(east / 2));
-    return new NearClimate(
-        climate, 2 * EARTH_RADIUS_KM * Math.asin(Math.sqrt(Math.min(1, half))));
+    return new NearClimate(climate, 2 * EARTH_RADIUS_KM * Math.asin(Math.sqrt(Math.min(1, half))));
   }
 
   private static double square(double x) {
