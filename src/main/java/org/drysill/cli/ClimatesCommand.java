@@ -20,8 +20,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = {"", "Examples:", "  drysill climates", "  drysill climates --near 52.5,-1.9"})
 final class ClimatesCommand implements Callable<Integer> {
-  private static final String LINE = "%-24s %-46s %2s %7.1f %6.0f  %-12s%s";
-
   private final Console console;
 
   @Spec private CommandSpec spec;
@@ -64,7 +62,7 @@ final class ClimatesCommand implements Callable<Integer> {
   private static String line(ReferenceClimate climate, String distance) {
     return String.format(
             Locale.ROOT,
-            LINE,
+            "%-24s %-46s %2s %7.1f %6.0f  %-12s%s",
             climate.id(),
             climate.name(),
             climate.country(),
