@@ -17,6 +17,10 @@ import org.drysill.assess.elements.ElementAssessor;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.model.AirFound;
+import org.drysill.assess.model.ModelRules;
+import org.drysill.assess.model.MoistureModelAssessor;
+import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureAssessor;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryAssessor;
@@ -28,6 +32,7 @@ import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.elements.ElementDefaults;
+import org.drysill.reference.model.ModelDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /** Every chapter of the assessment, one after the other. */
@@ -48,6 +53,9 @@ final class Assessor {
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
     ElementsResult elements =
         ElementAssessor.assess(home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
+    MoistureModelResult model =
+        MoistureModelAssessor.assess(
+            home, AirFound.of(air), humidity, moisture, cold, modelRules());
     HeatRecoveryResult recovery =
         HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy());
     return new Assessment(
@@ -58,6 +66,7 @@ final class Assessor {
         vapour,
         cold,
         elements,
+        model,
         recovery,
         before.map(
             then ->
@@ -72,7 +81,15 @@ final class Assessor {
                 moisture.assumptions(),
                 cold.assumptions(),
                 elements.assumptions(),
+                model.assumptions(),
                 recovery.assumptions())));
+  }
+
+  private ModelRules modelRules() {
+    return new ModelRules(
+        ModelDefaults.bundled(),
+        data.readings().balance(),
+        SurfaceTables.bundled().defaults().paneFilm());
   }
 
   private VisitFacts facts(Home home) {

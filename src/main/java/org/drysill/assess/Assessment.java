@@ -6,6 +6,7 @@ import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
@@ -22,6 +23,7 @@ import org.drysill.assess.ventilation.VentilationResult;
  * @param vapour the indoor vapour that the surfaces were judged with
  * @param condensation where that water meets cold surfaces
  * @param elements what of it settles within built-up walls
+ * @param model what the readings of all rooms tell together of its air and its water
  * @param recovery what its heat recovery units really keep
  * @param change what changed since an earlier visit, where there was one
  * @param cautions the hazards that its facts call up
@@ -35,6 +37,7 @@ public record Assessment(
     IndoorVapours vapour,
     CondensationResult condensation,
     ElementsResult elements,
+    MoistureModelResult model,
     HeatRecoveryResult recovery,
     Optional<ChangeResult> change,
     CautionsResult cautions,

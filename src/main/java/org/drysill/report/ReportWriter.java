@@ -98,6 +98,7 @@ public final class ReportWriter {
     sections.put("ventilation", subject.ventilation());
     sections.put("humidity", subject.humidity());
     sections.put("moisture", subject.moisture());
+    sections.put("moisture_model", subject.model());
     sections.put("condensation", condensation(subject));
     sections.put("heat_recovery", subject.recovery());
     sections.put("change", subject.change());

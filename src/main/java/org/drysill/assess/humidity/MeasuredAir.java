@@ -33,7 +33,7 @@ public record MeasuredAir(Range temperature, Range humidity) {
    * Error of the vapour pressure [Pa], plus or minus: root of the sum of squares of what each of
    * the two independent errors makes.
    */
-  double vapourPressureError() {
+  public double vapourPressureError() {
     double byHumidity =
         half(
             pressure(temperature.likely(), humidity.low()),

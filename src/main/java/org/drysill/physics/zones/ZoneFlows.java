@@ -1,7 +1,6 @@
 package org.drysill.physics.zones;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.drysill.physics.Bounds;
 
 /**
@@ -19,6 +18,7 @@ public final class ZoneFlows {
   private final double[][] between;
   private final double[] in;
   private final double[] out;
+  private final double[] leaving;
 
   /**
    * The flows.
@@ -34,7 +34,15 @@ public final class ZoneFlows {
     this.in = in.clone();
     this.out = out.clone();
     checkSizes();
-    checkBalance();
+    this.leaving = out.clone();
+    double[] coming = in.clone();
+    for (int i = 0; i < in.length; i++) {
+      for (int j = 0; j < in.length; j++) {
+        leaving[i] += between[i][j];
+        coming[j] += between[i][j];
+      }
+    }
+    checkBalance(coming);
     checkWays();
   }
 
@@ -60,7 +68,7 @@ public final class ZoneFlows {
 
   /** All that leaves a zone [m³/s]. */
   public double leaving(int zone) {
-    return out[zone] + Arrays.stream(between[zone]).sum();
+    return leaving[zone];
   }
 
   /** All outdoor air that comes in [m³/s]. */
@@ -95,14 +103,12 @@ public final class ZoneFlows {
     }
   }
 
-  private void checkBalance() {
-    double all = IntStream.range(0, zones()).mapToDouble(this::leaving).sum();
+  private void checkBalance(double[] coming) {
+    double all = Arrays.stream(leaving).sum();
     for (int i = 0; i < zones(); i++) {
-      int zone = i;
-      double coming = in[i] + Arrays.stream(between).mapToDouble(row -> row[zone]).sum();
-      if (Math.abs(coming - leaving(i)) > BALANCE * all) {
+      if (Math.abs(coming[i] - leaving[i]) > BALANCE * all) {
         throw new IllegalArgumentException(
-            "zone " + i + " gets " + coming + " m³/s and gives " + leaving(i));
+            "zone " + i + " gets " + coming[i] + " m³/s and gives " + leaving[i]);
       }
     }
   }
@@ -130,7 +136,10 @@ public final class ZoneFlows {
   }
 
   private boolean hasWay(int zone, boolean[] open) {
-    return out[zone] > 0
-        || IntStream.range(0, zones()).anyMatch(j -> open[j] && between[zone][j] > 0);
+    boolean way = out[zone] > 0;
+    for (int j = 0; j < zones(); j++) {
+      way |= open[j] && between[zone][j] > 0;
+    }
+    return way;
   }
 }

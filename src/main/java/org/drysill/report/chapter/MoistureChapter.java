@@ -39,6 +39,7 @@ final class MoistureChapter implements Chapter {
             Words.sentence(moisture.finding().because())));
     blocks.add(ChartBlocks.of("sources", chart(desk, moisture)));
     blocks.add(table(desk, moisture));
+    blocks.addAll(new TogetherBlocks(desk).all());
     return Optional.of(
         new Section("moisture", heading(desk, moisture), "Moisture sources", false, blocks));
   }

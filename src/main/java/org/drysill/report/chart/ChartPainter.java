@@ -29,6 +29,8 @@ public final class ChartPainter {
       new AirSketchPainter(sketch, setter).paint(width);
     } else if (chart instanceof WallLines wall) {
       new WallLinesPainter(wall, setter).paint(width, height);
+    } else if (chart instanceof ReadAndModelled rooms) {
+      new ReadAndModelledPainter(rooms, setter).paint(width, height);
     } else {
       throw new AssertionError("no painter for " + chart.kind());
     }

@@ -5,7 +5,14 @@ package org.drysill.report.chart;
  * only finds places on paper.
  */
 public sealed interface ChartSpec
-    permits RangeBars, RuleBars, MonthLines, SourceBars, CostEffect, AirSketch, WallLines {
+    permits RangeBars,
+        RuleBars,
+        MonthLines,
+        SourceBars,
+        CostEffect,
+        AirSketch,
+        WallLines,
+        ReadAndModelled {
   /** The words around the chart. */
   ChartText text();
 

@@ -8,6 +8,7 @@ import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
@@ -47,6 +48,7 @@ public record Subject(
         elements(),
         recovery(),
         moisture(),
+        model(),
         change(),
         cautions(),
         options,
@@ -76,6 +78,11 @@ public record Subject(
   /** Moisture by source. */
   public MoistureResult moisture() {
     return assessment.moisture();
+  }
+
+  /** What the readings of all rooms tell together. */
+  public MoistureModelResult model() {
+    return assessment.model();
   }
 
   /** Cold surfaces. */

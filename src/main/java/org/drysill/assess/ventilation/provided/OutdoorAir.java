@@ -16,7 +16,7 @@ import org.drysill.physics.flow.CombinedFlow;
  * does in a short time, so each state is combined by itself. Never falls when a flow, a share or
  * the infiltration rises.
  */
-final class OutdoorAir {
+public final class OutdoorAir {
   /** As many fans are switched each by itself; further ones, the weakest, run at their mean. */
   private static final int MOST_SWITCHED = 12;
 
@@ -29,12 +29,14 @@ final class OutdoorAir {
    * @param extractM3S what it takes out while it runs [m³/s]
    * @param share the part of the day that it runs [1]
    */
-  record Source(double supplyM3S, double extractM3S, double share) {
-    double meanSupply() {
+  public record Source(double supplyM3S, double extractM3S, double share) {
+    /** What it brings in, averaged over time [m³/s]. */
+    public double meanSupply() {
       return supplyM3S * share;
     }
 
-    double meanExtract() {
+    /** What it takes out, averaged over time [m³/s]. */
+    public double meanExtract() {
       return extractM3S * share;
     }
 
@@ -48,7 +50,7 @@ final class OutdoorAir {
   }
 
   /** All outdoor air, time-averaged [m³/s]. */
-  static double meanM3S(List<Source> fans, double infiltrationM3S) {
+  public static double meanM3S(List<Source> fans, double infiltrationM3S) {
     List<Source> strongestFirst =
         fans.stream().sorted(Comparator.comparingDouble(Source::mean).reversed()).toList();
     List<Source> sources =

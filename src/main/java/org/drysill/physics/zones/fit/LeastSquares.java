@@ -44,10 +44,10 @@ public final class LeastSquares {
   /**
    * Solves it.
    *
-   * @param unknowns how many there are
+   * @param start where to begin; 0 everywhere is what was believed before
    */
-  public Posterior solve(int unknowns) {
-    double[] at = new double[unknowns];
+  public Posterior solve(double... start) {
+    double[] at = start.clone();
     double cost = cost(at);
     double damping = 1e-3;
     for (int pass = 0; pass < MOST_PASSES; pass++) {
@@ -66,8 +66,7 @@ public final class LeastSquares {
       }
     }
     double[][] slopes = slopes(at);
-    return new Posterior(
-        at, new Cholesky(curvature(slopes, 0, unknowns)).inverse(), residuals(at), slopes);
+    return new Posterior(at, new Cholesky(curvature(slopes, 0, at.length)).inverse());
   }
 
   private double[] step(double[] at, double damping) {

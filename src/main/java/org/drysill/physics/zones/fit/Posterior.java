@@ -12,14 +12,10 @@ public final class Posterior {
 
   private final double[] mean;
   private final double[][] covariance;
-  private final double[] residuals;
-  private final double[][] slopes;
 
-  Posterior(double[] mean, double[][] covariance, double[] residuals, double[][] slopes) {
+  Posterior(double[] mean, double[][] covariance) {
     this.mean = mean;
     this.covariance = covariance;
-    this.residuals = residuals;
-    this.slopes = slopes;
   }
 
   /** What was believed before any reading. */
@@ -28,12 +24,16 @@ public final class Posterior {
     for (int k = 0; k < unknowns; k++) {
       unit[k][k] = 1;
     }
-    return new Posterior(new double[unknowns], unit, new double[0], new double[0][]);
+    return new Posterior(new double[unknowns], unit);
   }
 
   /** Mean of an unknown, in standard deviations from what was believed before. */
   public double mean(int unknown) {
     return mean[unknown];
+  }
+
+  double[] means() {
+    return mean.clone();
   }
 
   /** Covariance of two unknowns, counted likewise; 1 on the diagonal before any reading. */
@@ -65,16 +65,6 @@ public final class Posterior {
     double[] b = slope(z -> Math.log(other.applyAsDouble(z)));
     double both = Math.sqrt(spread(a, a) * spread(b, b));
     return both == 0 ? 0 : spread(a, b) / both;
-  }
-
-  /**
-   * By how much the model misses a reading that it was fitted to, in standard deviations of that
-   * miss: r / √(1 − h), r = (y − f)/σ, h = J C Jᵀ. For a linear model it equals the miss of a fit
-   * without that reading, by its own standard deviation. A reading that was left out has 0.
-   */
-  public double studentised(int reading) {
-    double leverage = spread(slopes[reading], slopes[reading]);
-    return residuals[reading] / Math.sqrt(1 - Math.min(leverage, 1 - 1e-9));
   }
 
   private double spread(double[] a, double[] b) {

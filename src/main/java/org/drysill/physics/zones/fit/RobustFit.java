@@ -3,20 +3,27 @@ package org.drysill.physics.zones.fit;
 import org.drysill.physics.Bounds;
 
 /**
- * A fit that does not bend to a reading that it cannot explain: while the reading that misses most
- * misses by more than a limit, it is left out and the rest fitted again. At most half of the
+ * A fit that does not bend to a reading that the others contradict. Each reading is held against
+ * what a fit to the others makes expect there, by the error of both; while the one that misses most
+ * misses by more than a limit, it is left out and the rest judged again. At most half of the
  * readings, rounded down, are left out; a model that explains fewer is not saved by leaving out
  * more.
  */
 public final class RobustFit {
-  private final Posterior posterior;
+  private final Forward model;
+  private final double[] readings;
+  private final double[] errors;
+  private final double[] used;
   private final double[] misses;
-  private final boolean[] leftOut;
+  private Posterior posterior;
 
-  private RobustFit(Posterior posterior, double[] misses, boolean[] leftOut) {
-    this.posterior = posterior;
-    this.misses = misses;
-    this.leftOut = leftOut;
+  private RobustFit(Forward model, double[] readings, double[] errors, int unknowns) {
+    this.model = model;
+    this.readings = readings.clone();
+    this.errors = errors.clone();
+    this.used = errors.clone();
+    this.misses = new double[readings.length];
+    this.posterior = solve(used, new double[unknowns]);
   }
 
   /**
@@ -31,19 +38,14 @@ public final class RobustFit {
   public static RobustFit of(
       Forward model, double[] readings, double[] errors, int unknowns, double limit) {
     Bounds.above("limit of a miss", limit, 0);
-    double[] used = errors.clone();
-    boolean[] leftOut = new boolean[readings.length];
-    Posterior posterior = new LeastSquares(model, readings, used).solve(unknowns);
-    for (int left = 0; left < readings.length / 2; left++) {
-      int worst = worst(posterior, readings.length);
-      if (Math.abs(posterior.studentised(worst)) <= limit) {
-        break;
-      }
-      leftOut[worst] = true;
-      used[worst] = Double.POSITIVE_INFINITY;
-      posterior = new LeastSquares(model, readings, used).solve(unknowns);
+    RobustFit fit = new RobustFit(model, readings, errors, unknowns);
+    fit.judge();
+    int worst = fit.worst();
+    for (int left = 0; left < readings.length / 2 && fit.isBeyond(worst, limit); left++) {
+      fit.leaveOut(worst);
+      worst = fit.worst();
     }
-    return new RobustFit(posterior, misses(model, readings, errors, posterior, leftOut), leftOut);
+    return fit;
   }
 
   /** What is believed after the readings that were kept. */
@@ -53,38 +55,50 @@ public final class RobustFit {
 
   /** True where a reading was left out. */
   public boolean leftOut(int reading) {
-    return leftOut[reading];
+    return Double.isInfinite(used[reading]);
   }
 
   /**
-   * By how much the model misses a reading, above 0 where the reading is higher, in standard
-   * deviations; for one that was left out of its prediction from the others.
+   * By how much a reading differs from what the other readings make expect, in standard deviations
+   * of that difference; above 0 where it is higher.
    */
   public double miss(int reading) {
     return misses[reading];
   }
 
-  private static int worst(Posterior posterior, int readings) {
+  private boolean isBeyond(int reading, double limit) {
+    return Math.abs(misses[reading]) > limit;
+  }
+
+  private void leaveOut(int reading) {
+    used[reading] = Double.POSITIVE_INFINITY;
+    posterior = solve(used, posterior.means());
+    judge();
+  }
+
+  private void judge() {
+    for (int i = 0; i < misses.length; i++) {
+      int reading = i;
+      double[] others = used.clone();
+      others[i] = Double.POSITIVE_INFINITY;
+      Posterior expected = leftOut(i) ? posterior : solve(others, posterior.means());
+      misses[i] =
+          (readings[i] - expected.value(z -> model.at(z)[reading]))
+              / Math.hypot(errors[i], expected.deviation(z -> model.at(z)[reading]));
+    }
+  }
+
+  /** The reading that misses most among those that are kept. */
+  private int worst() {
     int worst = 0;
-    for (int i = 1; i < readings; i++) {
-      if (Math.abs(posterior.studentised(i)) > Math.abs(posterior.studentised(worst))) {
-        worst = i;
-      }
+    for (int i = 1; i < misses.length; i++) {
+      boolean more = Math.abs(misses[i]) > Math.abs(misses[worst]);
+      worst = leftOut(worst) || (!leftOut(i) && more) ? i : worst;
     }
     return worst;
   }
 
-  private static double[] misses(
-      Forward model, double[] readings, double[] errors, Posterior posterior, boolean[] leftOut) {
-    double[] misses = new double[readings.length];
-    for (int i = 0; i < misses.length; i++) {
-      int reading = i;
-      misses[i] =
-          leftOut[i]
-              ? (readings[i] - posterior.value(z -> model.at(z)[reading]))
-                  / Math.hypot(errors[i], posterior.deviation(z -> model.at(z)[reading]))
-              : posterior.studentised(i);
-    }
-    return misses;
+  private Posterior solve(double[] withErrors, double[] start) {
+    return new LeastSquares(model, readings, withErrors).solve(start);
   }
 }
