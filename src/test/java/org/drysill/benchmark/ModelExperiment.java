@@ -10,7 +10,8 @@ import org.drysill.assess.model.SyntheticHome;
  * with instruments that err, assessed from their surveys. Prints by unknown how often the stated
  * interval holds the truth, the bias and the width of the interval.
  *
- * <pre>java -cp target/classes:target/test-classes:… org.drysill.benchmark.ModelExperiment [homes]</pre>
+ * <pre>java -cp target/classes:target/test-classes:… org.drysill.benchmark.ModelExperiment [homes]
+ * </pre>
  */
 final class ModelExperiment {
   private static final List<String> UNKNOWNS =
@@ -23,7 +24,9 @@ final class ModelExperiment {
     for (SyntheticHome.Draw draw : SyntheticHome.Draw.values()) {
       for (boolean measured : new boolean[] {false, true}) {
         System.out.println(
-            (draw == SyntheticHome.Draw.BELIEVED ? "drawn as believed" : "drawn evenly within bounds")
+            (draw == SyntheticHome.Draw.BELIEVED
+                    ? "drawn as believed"
+                    : "drawn evenly within bounds")
                 + (measured ? ", leaks and fans measured" : ", leaks and fans not measured"));
         List<SyntheticHome> drawn = SyntheticHome.some(homes, measured, draw);
         UNKNOWNS.forEach(unknown -> print(unknown, Coverage.of(unknown, drawn)));

@@ -11,8 +11,8 @@ import org.drysill.physics.zones.fit.LogNormal;
 import org.drysill.survey.FanKind;
 
 /**
- * A fan, with the rooms that its air comes into and goes out of: its own; of a ducted system for the
- * whole home the rooms that people stay in, by floor area, and the wet rooms in equal parts.
+ * A fan, with the rooms that its air comes into and goes out of: its own; of a ducted system for
+ * the whole home the rooms that people stay in, by floor area, and the wet rooms in equal parts.
  */
 final class FanInModel {
   private final FanFlow flow;

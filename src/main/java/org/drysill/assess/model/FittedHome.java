@@ -20,8 +20,7 @@ final class FittedHome {
    *
    * @param homeExcess mean excess of the home [kg/m³], above 0
    */
-  FittedHome(
-      HomeModel model, List<Reading> readings, double homeExcess, ModelDefaults defaults) {
+  FittedHome(HomeModel model, List<Reading> readings, double homeExcess, ModelDefaults defaults) {
     this.model = model;
     this.readings = List.copyOf(readings);
     double[] errors = errors(homeExcess);

@@ -18,8 +18,8 @@ import org.drysill.yaml.Quantity;
 
 /**
  * The panes of a home on which vapour settles: by the temperature factor of the middle of each pane
- * and the temperatures of the visit. Windows without size, and panes whose factor is not known, take
- * nothing.
+ * and the temperatures of the visit. Windows without size, and panes whose factor is not known,
+ * take nothing.
  */
 final class Glass {
   private final double celsius;
@@ -36,12 +36,7 @@ final class Glass {
    * @param share glass by the area of an opening
    * @param film convective film coefficient of a pane [W/(m²·K)]
    */
-  Glass(
-      Layout layout,
-      CondensationResult surfaces,
-      VisitAir visit,
-      Sourced share,
-      Sourced film) {
+  Glass(Layout layout, CondensationResult surfaces, VisitAir visit, Sourced share, Sourced film) {
     celsius = visit.celsius();
     this.film = film.likely() * share.likely();
     factor = LogNormal.of(share.range().times(film.range()).times(1 / this.film));
@@ -59,9 +54,7 @@ final class Glass {
 
   /** The panes, at a factor. */
   List<Pane> panes(double times) {
-    return pieces.stream()
-        .map(p -> Pane.of(p.room(), p.areaM2() * times, film, celsius))
-        .toList();
+    return pieces.stream().map(p -> Pane.of(p.room(), p.areaM2() * times, film, celsius)).toList();
   }
 
   /** Saturation of each pane over the air outdoors [kg/m³]. */

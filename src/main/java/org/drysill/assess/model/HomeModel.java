@@ -84,9 +84,7 @@ final class HomeModel {
   /** All outdoor air, time-averaged [m³/s]. */
   double outdoorAir(double[] z) {
     List<OutdoorAir.Source> sources =
-        IntStream.range(0, fans.size())
-            .mapToObj(f -> fans.get(f).source(factor(f, z)))
-            .toList();
+        IntStream.range(0, fans.size()).mapToObj(f -> fans.get(f).source(factor(f, z))).toList();
     return OutdoorAir.meanM3S(sources, leaks(z));
   }
 
@@ -149,8 +147,7 @@ final class HomeModel {
   /** Vapour over that of the air outdoors, which therefore counts as 0. */
   private ZoneVapour steady(double[] z) {
     double times = glass.factor().at(z[Unknowns.GLASS]);
-    return new SteadyZones(flows(z), glass.panes(times))
-        .at(waterOfRooms(z), 0, glass.saturation());
+    return new SteadyZones(flows(z), glass.panes(times)).at(waterOfRooms(z), 0, glass.saturation());
   }
 
   private double exchange(int way, double[] z) {

@@ -15,9 +15,9 @@ import org.drysill.survey.Door;
 import org.drysill.survey.RoomUse;
 
 /**
- * The heated rooms of a home and the ways between them. A group of rooms from which the survey lists
- * no door to the rest has one to the hub: the first hall, else the largest room. Each room has the
- * part in what leaks in and out that the network of pressures found for it.
+ * The heated rooms of a home and the ways between them. A group of rooms from which the survey
+ * lists no door to the rest has one to the hub: the first hall, else the largest room. Each room
+ * has the part in what leaks in and out that the network of pressures found for it.
  */
 final class Layout {
   private final ModelDefaults defaults;
@@ -49,7 +49,9 @@ final class Layout {
     this.rooms = home.rooms().stream().filter(RoomFacts::heated).toList();
     for (int i = 0; i < rooms.size(); i++) {
       for (Door door : rooms.get(i).room().doors()) {
-        add(i, IntStream.range(0, rooms.size()).filter(j -> is(j, door.to())).findFirst().orElse(i));
+        add(
+            i,
+            IntStream.range(0, rooms.size()).filter(j -> is(j, door.to())).findFirst().orElse(i));
       }
     }
     join();

@@ -56,8 +56,7 @@ final class ModelAssumptions {
         "model.people",
         "Where in the home water is given off",
         "where the survey lists it; people by the use of rooms, a room's part within a factor of "
-            + String.format(
-                Locale.ROOT, "%.1f", Math.exp(2 * defaults.roomPart().likely())),
+            + String.format(Locale.ROOT, "%.1f", Math.exp(2 * defaults.roomPart().likely())),
         "people and steam move about",
         "List each source in its room.",
         defaults.peopleSource());

@@ -24,7 +24,8 @@ final class ModelFigures {
           Optional.of("method of Levenberg and Marquardt"),
           How.MEMORY);
   private static final Citation BALANCE =
-      Citation.of("ISO 13788", "2012", "Annex A, vapour balance, here of several rooms", How.MEMORY);
+      Citation.of(
+          "ISO 13788", "2012", "Annex A, vapour balance, here of several rooms", How.MEMORY);
   private static final String RULE =
       "x such that Σ z² + Σ ((read − modelled) / error)² is least, z in deviations from x before";
   private static final String BOUNDS =
@@ -81,9 +82,7 @@ final class ModelFigures {
 
   private Range waterOf(int index) {
     boolean none = home.posterior().value(z -> home.model().waterOfRooms(z)[index]) == 0;
-    return none
-        ? Range.exactly(0)
-        : home.positive(z -> home.model().waterOfRooms(z)[index]);
+    return none ? Range.exactly(0) : home.positive(z -> home.model().waterOfRooms(z)[index]);
   }
 
   /** The excess that the model has in a room, as an instrument would read it. */
@@ -120,11 +119,11 @@ final class ModelFigures {
                 "r = cov(ln G, ln Q) / √(var(ln G) var(ln Q))",
                 List.of(Input.of("G", water), Input.of("Q", air)),
                 List.of(FIT),
-                Optional.of("Covariance of the unknowns: (I + JᵀJ)⁻¹, J the slopes by the errors.")));
+                Optional.of(
+                    "Covariance of the unknowns: (I + JᵀJ)⁻¹, J the slopes by the errors.")));
   }
 
-  private Figure fitted(
-      String id, String name, Unit unit, Range value, Optional<Figure> before) {
+  private Figure fitted(String id, String name, Unit unit, Range value, Optional<Figure> before) {
     return new Figure(
         id,
         name,

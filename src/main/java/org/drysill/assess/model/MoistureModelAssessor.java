@@ -52,9 +52,7 @@ public final class MoistureModelAssessor {
     return silent
         .map(MoistureModelResult::silent)
         .orElseGet(
-            () ->
-                new MoistureModelAssessor(home, air, moisture, rules)
-                    .fitted(humidity, surfaces));
+            () -> new MoistureModelAssessor(home, air, moisture, rules).fitted(humidity, surfaces));
   }
 
   /** The home as zones, before its readings are put together; they give temperatures alone. */
@@ -141,8 +139,7 @@ public final class MoistureModelAssessor {
     return Stream.concat(unknowns.stream().map(FittedUnknown::after), glass.stream()).toList();
   }
 
-  private List<ModelledRoom> rooms(
-      FittedHome fit, ModelFigures figures, List<Figure> unknowns) {
+  private List<ModelledRoom> rooms(FittedHome fit, ModelFigures figures, List<Figure> unknowns) {
     List<ModelledRoom> rooms = new ArrayList<>();
     for (int i = 0; i < layout.rooms().size(); i++) {
       int index = i;

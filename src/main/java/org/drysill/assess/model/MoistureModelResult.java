@@ -12,8 +12,8 @@ import org.drysill.assess.Finding;
  * @param silent why they cannot be put together; empty where they were
  * @param rooms the heated rooms in the order of the survey
  * @param unknowns what was not known, before and after
- * @param glass water that settles on the panes in weather like that of the visit [kg/s]; empty where
- *     no pane is known
+ * @param glass water that settles on the panes in weather like that of the visit [kg/s]; empty
+ *     where no pane is known
  * @param together how closely water and air move together after the readings, as correlation of
  *     their logarithms, −1 to 1
  * @param split what the readings say of water and air, as a finding that names the reading that
@@ -38,7 +38,13 @@ public record MoistureModelResult(
   /** Nothing could be put together. */
   static MoistureModelResult silent(String why) {
     return new MoistureModelResult(
-        Optional.of(why), List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        Optional.of(why),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of());
   }
 
   /** The rooms whose readings the model cannot explain. */

@@ -26,7 +26,8 @@ import org.drysill.reference.How;
  */
 record Reading(int room, Figure measured, double outdoorError, double instrumentError) {
   private static final Citation SOURCE =
-      Citation.of("ISO 13788", "2012", "Annex A, outdoor air counted at indoor temperature", How.MEMORY);
+      Citation.of(
+          "ISO 13788", "2012", "Annex A, outdoor air counted at indoor temperature", How.MEMORY);
 
   /** An accuracy is a bound within which every error is as likely (JCGM 100, 4.3.7; memory). */
   private static final double RECTANGLE = Math.sqrt(3);

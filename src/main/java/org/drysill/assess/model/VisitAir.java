@@ -8,7 +8,9 @@ import org.drysill.assess.humidity.MeasuredAir;
 import org.drysill.assess.humidity.OutdoorAir;
 import org.drysill.assess.humidity.RoomAir;
 
-/** Temperatures and outdoor vapour of the visit; only readings with outdoor air beside them count. */
+/**
+ * Temperatures and outdoor vapour of the visit; only readings with outdoor air beside them count.
+ */
 final class VisitAir {
   private final HomeAir home;
   private final HumidityResult humidity;

@@ -32,8 +32,7 @@ public record ModelDefaults(
         Sourced momentOfRoom,
     @Key(about = "Deviation of the logarithm of a room's part in the water") Sourced roomPart,
     @Key(about = "Glass by the area of a window's opening") Sourced glassShare,
-    @Key(about = "Standard deviations beyond which a reading is not explained")
-        Sourced limitOfMiss,
+    @Key(about = "Standard deviations beyond which a reading is not explained") Sourced limitOfMiss,
     @Key(about = "Correlation beyond which water and air were read as one") Sourced together,
     @Key(about = "Where people give off water", required = true) List<PeopleShare> people,
     @Key(about = "Where that comes from") Citation peopleSource,

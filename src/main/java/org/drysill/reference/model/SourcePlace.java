@@ -11,8 +11,7 @@ import org.drysill.yaml.Key;
  */
 public record SourcePlace(
     @Key(about = "An entry of the moisture table", example = "cooking") String kind,
-    @Key(about = "Uses of rooms, the first choice first", example = "kitchen")
-        List<String> rooms) {
+    @Key(about = "Uses of rooms, the first choice first", example = "kitchen") List<String> rooms) {
   /** Copies the list. */
   public SourcePlace {
     rooms = List.copyOf(rooms);

@@ -85,7 +85,8 @@ final class TogetherBlocks {
     List<ReadAndModelled.Row> rows = model.rooms().stream().map(this::row).toList();
     double most = 0;
     for (ReadAndModelled.Row row : rows) {
-      most = Math.max(most, Math.max(row.modelled().high(), row.read().map(Range::high).orElse(0.0)));
+      most =
+          Math.max(most, Math.max(row.modelled().high(), row.read().map(Range::high).orElse(0.0)));
     }
     String title = "Water in the air of each room beyond that outdoors: read, and by the model";
     return new ReadAndModelled(
@@ -121,7 +122,11 @@ final class TogetherBlocks {
   private Optional<Block> glass() {
     return model
         .glass()
-        .filter(g -> !desk.numbers().plain(g).equals(desk.numbers().plain(0, g.unit(), Rounding.NEAREST)))
+        .filter(
+            g ->
+                !desk.numbers()
+                    .plain(g)
+                    .equals(desk.numbers().plain(0, g.unit(), Rounding.NEAREST)))
         .map(
             g ->
                 new Prose(

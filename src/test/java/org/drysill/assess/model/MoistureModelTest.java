@@ -16,7 +16,9 @@ import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;
 
-/** Readings of all rooms put together, from surveys. Outdoors 3 °C and 85 %, indoors about 19 °C. */
+/**
+ * Readings of all rooms put together, from surveys. Outdoors 3 °C and 85 %, indoors about 19 °C.
+ */
 class MoistureModelTest {
   private static final String OUTDOOR =
       "{at: 2026-01-22T09:30, temperature: 3 C, humidity: 85 %, instrument: th}";
@@ -199,8 +201,7 @@ class MoistureModelTest {
     double[] z = new double[model.unknowns().count()];
     assertThat(model.excess(z)[0])
         .isCloseTo(
-            chain.moisture().itemised().likely() / chain.air().wholeHome().likely(),
-            within(1e-12));
+            chain.moisture().itemised().likely() / chain.air().wholeHome().likely(), within(1e-12));
     MoistureModelResult result = chain.assess();
     assertThat(result.unknowns())
         .extracting(u -> u.after().id())
@@ -215,7 +216,8 @@ class MoistureModelTest {
             .replace(
                 "doors: [{to: hall}]}",
                 "doors: [{to: hall}], windows: [{id: w1, width: 1.5 m, height: 1.2 m, glazing:"
-                    + " single}, {id: w2, glazing: single}]}");
+                    + " single}, {id: w2, glazing: single},"
+                    + " {id: w3, width: 1 m, height: 1 m, glazing: double 12 mm}]}");
     MoistureModelResult model = model(panes);
     assertThat(model.glass().orElseThrow().likely()).isNotNegative();
     assertThat(model.assumptions()).extracting(Assumption::id).contains("model.glass_share");
@@ -226,6 +228,56 @@ class MoistureModelTest {
     assertThat(wet.settling(z)).isPositive();
     double without = Chain.of(home(UNMEASURED, 55)).believed().excess(z)[5];
     assertThat(wet.excess(z)[5]).isLessThan(without);
+  }
+
+  /** Nobody lives there: what is given off is in the rooms of its sources, elsewhere nothing. */
+  @Test
+  void an_empty_home_has_rooms_without_water() {
+    String empty =
+        home(UNMEASURED, 55)
+            .replace("occupants: {adults: 2, children: 1}", "occupants: {adults: 0}")
+            .replace("- {id: study, use: study,", "- {id: landing, use: hall,")
+            .replace("{id: hall, use: hall,", "{id: hall, use: hall, doors: [{to: landing}],");
+    MoistureModelResult model = model(empty);
+    assertThat(room(model, "hall").water().value()).isEqualTo(Range.exactly(0));
+    assertThat(room(model, "kitchen").water().likely()).isPositive();
+  }
+
+  @Test
+  void what_is_left_out_is_no_input() {
+    FittedUnknown water = unknown(model(home(UNMEASURED, 99)), "model.water");
+    assertThat(water.after().working().inputs())
+        .extracting(i -> i.figure().orElseThrow())
+        .contains("model.room.hall.measured")
+        .doesNotContain("model.room.bath.measured");
+  }
+
+  /** A fan that is known exactly is no unknown; leaks are the doubt. */
+  @Test
+  void a_fan_that_is_known_is_not_asked_for() {
+    String fan =
+        ", fans: [{id: f, kind: continuous extract, run: continuous, measured_flow: 8 l/s ± 0 l/s}]}";
+    String text = home(UNMEASURED, 55).replace("doors: [{to: hall}]}", "doors: [{to: hall}]" + fan);
+    assertThat(model(text).unknowns())
+        .extracting(u -> u.after().id())
+        .doesNotContain("model.fan.f");
+    assertThat(split(Chain.of(text), Basis.ASSUMED)).contains("air leakage");
+  }
+
+  /** Halls alone: an open way and no door. */
+  @Test
+  void an_open_way_is_no_door() {
+    String halls =
+        survey(
+            UNMEASURED,
+            OUTDOOR,
+            """
+            - {id: hall, use: hall, doors: [{to: landing}], readings: [{at: 2026-01-22T10:00, instrument: th, temperature: 19 C, humidity: 50 %}]}
+            - {id: landing, use: hall}
+            """);
+    assertThat(model(halls).unknowns())
+        .extracting(u -> u.after().id())
+        .containsExactly("model.water", "model.air", "model.leaks");
   }
 
   @Test
@@ -275,7 +327,12 @@ class MoistureModelTest {
 
   private static String silent(Chain chain, ProvidedAir air, MoistureResult moisture) {
     return MoistureModelAssessor.assess(
-            chain.home(), new AirFound(air, List.of()), chain.humidity(), moisture, chain.surfaces(), Chain.RULES)
+            chain.home(),
+            new AirFound(air, List.of()),
+            chain.humidity(),
+            moisture,
+            chain.surfaces(),
+            Chain.RULES)
         .silent()
         .orElseThrow();
   }

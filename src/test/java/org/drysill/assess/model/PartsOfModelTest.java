@@ -43,6 +43,15 @@ class PartsOfModelTest {
   }
 
   @Test
+  void a_way_joins_its_two_rooms() {
+    Layout.Way way = new Layout.Way(1, 3, false);
+    assertThat(way.joins(1, 3)).isTrue();
+    assertThat(way.joins(3, 1)).isTrue();
+    assertThat(way.joins(1, 2)).isFalse();
+    assertThat(way.joins(3, 2)).isFalse();
+  }
+
+  @Test
   void without_hall_the_largest_room_is_the_hub() {
     Layout layout =
         layout(

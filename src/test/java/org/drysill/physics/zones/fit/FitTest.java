@@ -37,7 +37,8 @@ class FitTest {
   void a_measured_flow_settles_the_split() {
     LogNormal measured = new LogNormal(0.02, 0.05);
     Forward model = z -> new double[] {WATER.at(z[0]) / measured.at(z[1])};
-    Posterior after = new LeastSquares(model, new double[] {0.006}, new double[] {0.0006}).solve(0, 0);
+    Posterior after =
+        new LeastSquares(model, new double[] {0.006}, new double[] {0.0006}).solve(0, 0);
     assertThat(after.correlation(FitTest::water, z -> measured.at(z[1]))).isLessThan(0.5);
     assertThat(after.positive(FitTest::water).median()).isCloseTo(1.2e-4, within(2e-6));
     assertThat(after.positive(FitTest::water).spread()).isLessThan(0.12);
