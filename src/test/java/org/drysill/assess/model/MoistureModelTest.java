@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -256,8 +257,12 @@ class MoistureModelTest {
   @Test
   void a_fan_that_is_known_is_not_asked_for() {
     String fan =
-        ", fans: [{id: f, kind: continuous extract, run: continuous, measured_flow: 8 l/s ± 0 l/s}]}";
-    String text = home(UNMEASURED, 55).replace("doors: [{to: hall}]}", "doors: [{to: hall}]" + fan);
+        ", fans: [{id: f, kind: continuous extract, run: continuous, "
+            + " measured_flow: {value: 8 l/s, instrument: hood}}]}";
+    String text = 
+        home(UNMEASURED, 55)
+            .replace("flow_accuracy: 5 %", "flow_accuracy: 0 %")
+            .replace("doors: [{to: hall}]}", "doors: [{to: hall}]" + fan);
     assertThat(model(text).unknowns())
         .extracting(u -> u.after().id())
         .doesNotContain("model.fan.f");
@@ -304,6 +309,7 @@ class MoistureModelTest {
             air.supply(),
             air.extract(),
             none,
+            Optional.empty(),
             none,
             none,
             air.ventilatorsAtTestPressure(),
