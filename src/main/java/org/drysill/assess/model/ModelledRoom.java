@@ -15,7 +15,7 @@ import org.drysill.assess.Finding;
  * @param missByDeviations by how many standard deviations the reading differs from what the others
  *     make expect, above 0 where it is damper; empty where none was read
  * @param water what goes into its air [kg/s]
- * @param listed the part of that which the list of sources has there [kg/s]
+ * @param listedKgS the part of that which the list of sources has there [kg/s]
  * @param finding the reading against the model
  */
 public record ModelledRoom(
@@ -26,5 +26,5 @@ public record ModelledRoom(
     boolean explained,
     Optional<Double> missByDeviations,
     Figure water,
-    double listed,
+    double listedKgS,
     Finding finding) {}
