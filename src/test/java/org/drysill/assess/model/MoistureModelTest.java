@@ -259,7 +259,7 @@ class MoistureModelTest {
     String fan =
         ", fans: [{id: f, kind: continuous extract, run: continuous, "
             + " measured_flow: {value: 8 l/s, instrument: hood}}]}";
-    String text = 
+    String text =
         home(UNMEASURED, 55)
             .replace("flow_accuracy: 5 %", "flow_accuracy: 0 %")
             .replace("doors: [{to: hall}]}", "doors: [{to: hall}]" + fan);
