@@ -198,6 +198,11 @@ public final class Drysill {
       return assessment.map(Assessment::assumptions).orElse(List.of());
     }
 
+    /** The state of each log, in lines. */
+    public List<String> logLines() {
+      return LogLines.of(logs);
+    }
+
     /** Every finding that cannot be told from what the survey says. */
     public List<Finding> open() {
       return assessment.stream()

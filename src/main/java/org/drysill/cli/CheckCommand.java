@@ -56,6 +56,7 @@ final class CheckCommand implements Callable<Integer> {
             + " assumptions, "
             + outcome.open().size()
             + " comparisons that cannot be told yet");
+    outcome.logLines().forEach(line -> console.say("  " + line));
     outcome.assumptions().forEach(this::print);
     settled(outcome.open()).forEach(this::print);
     outcome.open().stream()

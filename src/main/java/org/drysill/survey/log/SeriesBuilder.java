@@ -27,6 +27,9 @@ public final class SeriesBuilder {
   private long firstBin;
   private long endBin;
   private int capacity;
+  private int lastBin;
+  private long lastBeginMs;
+  private long lastEndMs;
 
   /** Begins with bins of a width [s]. */
   public SeriesBuilder(int binSeconds) {
@@ -57,21 +60,32 @@ public final class SeriesBuilder {
       pressure = MoistAir.vapourPressurePa(celsius, humidity, HumidityReference.OVER_WATER);
       content = MoistAir.vapourContentKgM3(celsius, pressure);
     }
-    makeRoom(fromMs, toMs);
-    long width = binSeconds * 1000L;
+    if (fromMs < lastBeginMs || toMs > lastEndMs) {
+      makeRoom(fromMs, toMs);
+    }
     long begin = fromMs;
     while (begin < toMs) {
-      long bin = Math.floorDiv(begin, width);
-      long end = Math.min(toMs, (bin + 1) * width);
-      int at = (int) (bin - firstBin);
+      if (begin < lastBeginMs || begin >= lastEndMs) {
+        turnTo(begin);
+      }
+      long end = Math.min(toMs, lastEndMs);
       double seconds = (end - begin) / MS;
-      sums[TEMPERATURE].add(at, seconds, celsius);
-      sums[HUMIDITY].add(at, seconds, humidity);
-      sums[VAPOUR_PRESSURE].add(at, seconds, pressure);
-      sums[VAPOUR_CONTENT].add(at, seconds, content);
-      sums[CO2].add(at, seconds, ppm);
+      sums[TEMPERATURE].add(lastBin, seconds, celsius);
+      sums[HUMIDITY].add(lastBin, seconds, humidity);
+      sums[VAPOUR_PRESSURE].add(lastBin, seconds, pressure);
+      sums[VAPOUR_CONTENT].add(lastBin, seconds, content);
+      sums[CO2].add(lastBin, seconds, ppm);
       begin = end;
     }
+  }
+
+  /** Looks up the bin of a moment; most readings fall into the bin of the one before. */
+  private void turnTo(long ms) {
+    long width = binSeconds * 1000L;
+    long bin = Math.floorDiv(ms, width);
+    lastBin = (int) (bin - firstBin);
+    lastBeginMs = bin * width;
+    lastEndMs = lastBeginMs + width;
   }
 
   /** Width of the bins as they are now [s]. */
@@ -124,6 +138,7 @@ public final class SeriesBuilder {
     capacity = size;
     firstBin = newFirst;
     endBin = newEnd;
+    lastEndMs = lastBeginMs;
   }
 
   private void mergeNeighbours() {
@@ -138,5 +153,6 @@ public final class SeriesBuilder {
     endBin = Math.floorDiv(endBin - 1, 2L) + 1;
     firstBin = newFirst;
     binSeconds *= 2;
+    lastEndMs = lastBeginMs;
   }
 }

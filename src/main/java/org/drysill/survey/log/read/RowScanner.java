@@ -13,6 +13,7 @@ import org.drysill.survey.log.LogQuantity;
  */
 final class RowScanner extends AbstractBaseCsvCallbackHandler<Void> {
   private final Columns columns;
+  private final int leastFields;
   private final ClockText clock;
   private final DecimalText decimal;
   private final TemperatureUnit unit;
@@ -32,6 +33,7 @@ final class RowScanner extends AbstractBaseCsvCallbackHandler<Void> {
 
   RowScanner(Layout layout, LogLimits limits, Notes notes, SortWindow window) {
     this.columns = layout.columns();
+    this.leastFields = columns.least();
     this.clock = new ClockText(layout.told().dates());
     this.decimal = new DecimalText(layout.told().decimalMark());
     this.unit = layout.told().temperatureUnit();
@@ -102,7 +104,7 @@ final class RowScanner extends AbstractBaseCsvCallbackHandler<Void> {
   private void row(long line) {
     if (binary) {
       notes.add(LogFlaw.BINARY, line);
-    } else if (getFieldCount() < columns.least()) {
+    } else if (getFieldCount() < leastFields) {
       shortRow = line;
     } else if (!timeRead) {
       notes.add(LogFlaw.UNREADABLE_TIME, line);
