@@ -2,16 +2,12 @@ package org.drysill.survey.log;
 
 import java.util.Arrays;
 
-/** What is added up of one quantity, by bin and over all. */
+/** What is added up of one quantity, by bin. */
 final class BinnedSums {
   private double[] seconds = {};
   private double[] sums = {};
   private double[] lows = {};
   private double[] highs = {};
-  private double allSeconds;
-  private double allSum;
-  private double lowest = Double.POSITIVE_INFINITY;
-  private double highest = Double.NEGATIVE_INFINITY;
 
   void add(int bin, double forSeconds, double value) {
     if (Double.isNaN(value)) {
@@ -19,12 +15,12 @@ final class BinnedSums {
     }
     seconds[bin] += forSeconds;
     sums[bin] += forSeconds * value;
-    lows[bin] = Math.min(lows[bin], value);
-    highs[bin] = Math.max(highs[bin], value);
-    allSeconds += forSeconds;
-    allSum += forSeconds * value;
-    lowest = Math.min(lowest, value);
-    highest = Math.max(highest, value);
+    if (value < lows[bin]) {
+      lows[bin] = value;
+    }
+    if (value > highs[bin]) {
+      highs[bin] = value;
+    }
   }
 
   /** Makes room for a number of bins, what is there moved up by a shift. */
@@ -80,12 +76,19 @@ final class BinnedSums {
       low[i] = known ? lows[i] : Double.NaN;
       high[i] = known ? highs[i] : Double.NaN;
     }
-    return new Channel(covered, means, low, high, whole());
+    return new Channel(covered, means, low, high, whole(size));
   }
 
-  private Channel.Whole whole() {
-    return allSeconds > 0
-        ? new Channel.Whole(allSeconds, allSum / allSeconds, lowest, highest)
-        : new Channel.Whole(0, Double.NaN, Double.NaN, Double.NaN);
+  /** Seconds, sums and extremes over all bins are those of all readings, however wide the bins. */
+  private Channel.Whole whole(int size) {
+    double allSeconds = Arrays.stream(seconds, 0, size).sum();
+    if (allSeconds == 0) {
+      return new Channel.Whole(0, Double.NaN, Double.NaN, Double.NaN);
+    }
+    return new Channel.Whole(
+        allSeconds,
+        Arrays.stream(sums, 0, size).sum() / allSeconds,
+        Arrays.stream(lows, 0, size).min().orElseThrow(),
+        Arrays.stream(highs, 0, size).max().orElseThrow());
   }
 }

@@ -26,6 +26,9 @@ record Table(
   private static final char[] USUAL = {',', ';', '\t', '|'};
   private static final int LINES_ABOVE = 3;
 
+  /** More lines than any preamble has, and enough readings to tell the delimiter by. */
+  private static final int LINES = 500;
+
   Table {
     names = List.copyOf(names);
     readings = List.copyOf(readings);
@@ -42,7 +45,8 @@ record Table(
   }
 
   private static Optional<Table> with(char delimiter, List<String> lines) {
-    List<List<String>> rows = lines.stream().map(line -> fields(line, delimiter)).toList();
+    List<List<String>> rows =
+        lines.stream().limit(LINES).map(line -> fields(line, delimiter)).toList();
     List<List<String>> readings = rows.stream().filter(Table::isReading).toList();
     if (readings.isEmpty()) {
       return Optional.empty();
