@@ -19,8 +19,8 @@ import org.drysill.survey.log.read.LogReader;
 
 /**
  * How fast a log is read, and in how much memory: this program, the bare loop of its CSV library
- * over the same file, and {@code wc -l}, each in a process of its own, for a short and a long log of
- * one-minute rows. Run on Linux after {@code mvn package}; DEVELOPERS.md has the command.
+ * over the same file, and {@code wc -l}, each in a process of its own, for a short and a long log
+ * of one-minute rows. Run on Linux after {@code mvn package}; DEVELOPERS.md has the command.
  */
 public final class Logs {
   private static final String CLASSES =
@@ -38,13 +38,11 @@ public final class Logs {
       return;
     }
     Path folder = Files.createTempDirectory("logs");
-    System.out.printf(
-        Locale.ROOT, "%-34s %8s %14s %10s%n", "", "wall, s", "rows/s", "peak, MB");
+    System.out.printf(Locale.ROOT, "%-34s %8s %14s %10s%n", "", "wall, s", "rows/s", "peak, MB");
     for (int rows : new int[] {MILLION, 10 * MILLION}) {
       Path file = folder.resolve("minutes-" + rows + ".csv");
       write(file, rows);
-      System.out.printf(
-          Locale.ROOT, "%d rows, %.0f MB%n", rows, Files.size(file) / 1e6);
+      System.out.printf(Locale.ROOT, "%d rows, %.0f MB%n", rows, Files.size(file) / 1e6);
       print("  this program", rows, run(java("read", file)));
       print("  the bare loop of the library", rows, run(java("bare", file)));
       print("  wc -l", rows, run(List.of("wc", "-l", file.toString())));

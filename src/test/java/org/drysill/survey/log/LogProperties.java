@@ -98,7 +98,8 @@ class LogProperties {
 
   @Property(tries = 50)
   void shuffled_rows_give_the_same_series(
-      @ForAll @LongRange(min = 0, max = 1 << 20) long seed, @ForAll @IntRange(min = 2, max = 400) int count)
+      @ForAll @LongRange(min = 0, max = 1 << 20) long seed,
+      @ForAll @IntRange(min = 2, max = 400) int count)
       throws IOException {
     Path folder = Files.createTempDirectory("log");
     List<String> rows = rows(seed, count);
@@ -117,7 +118,8 @@ class LogProperties {
 
   @Property(tries = 50)
   void two_parts_of_a_log_add_up_to_the_whole_but_for_the_hold_between_them(
-      @ForAll @LongRange(min = 0, max = 1 << 20) long seed, @ForAll @IntRange(min = 20, max = 180) int cut)
+      @ForAll @LongRange(min = 0, max = 1 << 20) long seed,
+      @ForAll @IntRange(min = 20, max = 180) int cut)
       throws IOException {
     Path folder = Files.createTempDirectory("log");
     List<String> rows = rows(seed, 200);

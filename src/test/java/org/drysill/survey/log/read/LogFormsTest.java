@@ -23,7 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The forms in which loggers write: all of them say 19.5 °C and 61 % at ten, 20 °C and 60 % after. */
+/**
+ * The forms in which loggers write: all of them say 19.5 °C and 61 % at ten, 20 °C and 60 % after.
+ */
 class LogFormsTest {
   private static final Logger LOG = logger("log.csv");
 

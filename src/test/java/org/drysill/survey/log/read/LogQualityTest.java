@@ -37,7 +37,12 @@ class LogQualityTest {
 
   private static String row(int i) {
     return "2026-01-%02d %02d:%02d,%.1f,%d,700"
-        .formatted(22 + (600 + 10 * i) / 1440, (10 + i / 6) % 24, i % 6 * 10, 19 + 0.1 * (i % 7), 50 + i % 3);
+        .formatted(
+            22 + (600 + 10 * i) / 1440,
+            (10 + i / 6) % 24,
+            i % 6 * 10,
+            19 + 0.1 * (i % 7),
+            50 + i % 3);
   }
 
   private static String lines(int count, IntFunction<String> row) {
@@ -109,7 +114,8 @@ class LogQualityTest {
     assertThat(only(content(rows(12, 5, "2026-01-22 10:50")), LogFlaw.TOO_FEW_FIELDS).lines())
         .containsExactly(7L);
     assertThat(
-            only(content(rows(12, 5, "2026-01-22 10:50;19;50;700")), LogFlaw.TOO_FEW_FIELDS).count())
+            only(content(rows(12, 5, "2026-01-22 10:50;19;50;700")), LogFlaw.TOO_FEW_FIELDS)
+                .count())
         .isEqualTo(1);
     assertThat(only(content(rows(12, 5, "\u0001\u0002\u0000,19,50,7")), LogFlaw.BINARY).count())
         .isEqualTo(1);
@@ -136,7 +142,9 @@ class LogQualityTest {
     String text =
         HEAD
             + lines(60, i -> "2026-01-22 10:%02d,19.%d,50,700".formatted(i, i % 9))
-            + lines(40, i -> "2026-01-22 %d:%02d,19.%d,50,700".formatted(11 + i / 4, i % 4 * 15, i % 9));
+            + lines(
+                40,
+                i -> "2026-01-22 %d:%02d,19.%d,50,700".formatted(11 + i / 4, i % 4 * 15, i % 9));
     LogContent log = content(text);
     assertThat(log.quality().of(LogFlaw.GAP)).hasSizeLessThanOrEqualTo(1);
     assertThat(log.figures().gapS()).isLessThan(900);

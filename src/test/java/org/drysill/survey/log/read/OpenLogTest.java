@@ -79,7 +79,8 @@ class OpenLogTest {
     try (CsvReader<CsvRecord> rows = CsvReader.builder().allowExtraFields(true).ofCsvRecord(FILE)) {
       List<Row> read = rows.stream().skip(1).map(Row::of).toList();
       assertThat(read).hasSize(2665);
-      assertThat(read).allSatisfy(r -> assertThat(r.theirs() / r.ratio()).isCloseTo(1, within(1e-9)));
+      assertThat(read)
+          .allSatisfy(r -> assertThat(r.theirs() / r.ratio()).isCloseTo(1, within(1e-9)));
       assertThat(read).allSatisfy(r -> assertThat(r.ours() / r.ratio()).isBetween(0.9989, 0.9992));
       double mean = read.stream().mapToDouble(r -> r.ours() / r.ratio()).average().orElseThrow();
       assertThat(mean).isCloseTo(1, within(0.001));
