@@ -71,6 +71,63 @@ class OwnFilesTest {
   }
 
   @Test
+  void logs_are_read_and_their_state_is_told() throws IOException {
+    Files.writeString(
+        folder.resolve("log.csv"),
+        "Date,Temp,RH\n2026-01-21 10:00,19,60\n2026-01-21 10:05,19,oops\n2026-01-21 10:10,19,61\n");
+    Path file = survey("england", "uk-midlands");
+    Files.writeString(
+        file, Files.readString(file).replace("use: kitchen", "use: kitchen, logger: log.csv"));
+    Drysill.Outcome outcome = Drysill.check(file);
+    assertThat(outcome.problems()).isEmpty();
+    assertThat(outcome.logs().room("kitchen")).isPresent();
+    assertThat(outcome.logLines())
+        .containsExactly(
+            "Log of kitchen, log.csv: 3 rows, 3 used, 2026-01-21 10:00 to 2026-01-21 10:10, mostly"
+                + " 5 min apart",
+            "  read as time \"Date\", temperature \"Temp\", humidity \"RH\"; °C (assumed), clock UTC"
+                + " (assumed)",
+            "  1 x L105 A value that is no number (humidity): not used; line 3");
+  }
+
+  @Test
+  void a_log_that_cannot_be_used_leaves_the_rest_of_the_report() throws IOException {
+    Files.writeString(folder.resolve("log.csv"), "Date,Temp,RH\n2026-01-21 10:00,19,60\n");
+    Path file = survey("england", "uk-midlands");
+    Files.writeString(
+        file,
+        Files.readString(file)
+            .replace("use: kitchen", "use: kitchen, logger: {file: log.csv, columns: {humidity: RF}}"));
+    Drysill.Outcome outcome = Drysill.check(file);
+    assertThat(outcome.home()).isPresent();
+    assertThat(outcome.problems()).hasSize(1);
+    Problem problem = outcome.problems().get(0);
+    assertThat(problem.severity()).isEqualTo(Problem.Severity.WARNING);
+    assertThat(problem.place().file()).isEqualTo("log.csv");
+    assertThat(problem.suggestion()).contains("RH");
+    assertThat(outcome.logLines())
+        .containsExactly("Log of kitchen, log.csv: cannot be used; the rest can");
+  }
+
+  @Test
+  void what_a_survey_says_of_a_log_is_checked_where_it_stands() throws IOException {
+    Files.writeString(folder.resolve("log.csv"), "Date,Temp,RH\n2026-01-21 10:00,19,60\n");
+    Path file = survey("england", "uk-midlands");
+    Files.writeString(
+        file,
+        Files.readString(file)
+            .replace(
+                "use: kitchen",
+                "use: kitchen, logger: {file: log.csv, zone: Europe/Londn, time_pattern: HH:mm,"
+                    + " delimiter: ';;', decimal_mark: x}"));
+    assertThat(Drysill.check(file).problems())
+        .extracting(Problem::code)
+        .containsExactlyInAnyOrder("S036", "S037", "S038", "S038");
+    assertThat(Drysill.check(file).problems())
+        .anySatisfy(p -> assertThat(p.suggestion()).contains("Europe/London"));
+  }
+
+  @Test
   void a_weather_file_that_is_none_is_told_and_stops_the_work() throws IOException {
     Files.writeString(folder.resolve("weather.epw"), "LOCATION,Nowhere\n1,2,3\n");
     Drysill.Outcome outcome = Drysill.check(survey("england", "{file: weather.epw}"));

@@ -34,7 +34,7 @@ final class ArrivalOrder {
       notes.add(LogFlaw.CLOCK_NOT_SET, line);
       return ZoneClock.NONE;
     }
-    if (Math.abs(moment - lastMs) > limits.farJumpS() * 1000) {
+    if (lastMs != ZoneClock.NONE && Math.abs(moment - lastMs) > limits.farJumpS() * 1000) {
       notes.add(LogFlaw.FAR_IN_TIME, line);
       return ZoneClock.NONE;
     }

@@ -8,7 +8,8 @@ import org.drysill.survey.log.LogLayout;
  * @param told what a reader of the report may want to know of it
  * @param columns where its fields stand
  * @param firstRow the line of the first reading, from 1
- * @param middleMs a moment in the middle of the first readings [ms since 1970-01-01T00:00Z]
+ * @param middleMs a moment in the middle of the first readings [ms since 1970-01-01T00:00Z]; {@link
+ *     ZoneClock#NONE} where none of them has a time that is believed
  * @param newestFirst whether the rows run back in time
  * @param quoted whether quotation marks stand around fields
  */

@@ -202,9 +202,11 @@ final class LayoutFinder {
         .toArray();
   }
 
-  private static long middle(long[] moments) {
-    long[] sorted = LongStream.of(moments).sorted().toArray();
-    return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
+  /** Rows from before the clock was set are no measure for the others. */
+  private long middle(long[] moments) {
+    long set = limits.clockSetAfter().toEpochMilli();
+    long[] sorted = LongStream.of(moments).filter(ms -> ms >= set).sorted().toArray();
+    return sorted.length == 0 ? ZoneClock.NONE : sorted[sorted.length / 2];
   }
 
   private static boolean newestFirst(long[] moments) {

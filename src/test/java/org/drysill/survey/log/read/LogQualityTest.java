@@ -79,6 +79,14 @@ class LogQualityTest {
   }
 
   @Test
+  void a_clock_that_is_set_late_leaves_the_rows_after_it() {
+    String unset = lines(2000, i -> "1970-01-01 %02d:%02d,19,50,700".formatted(i / 60 % 24, i % 60));
+    LogContent log = content(HEAD + unset + lines(12, LogQualityTest::row));
+    assertThat(only(log, LogFlaw.CLOCK_NOT_SET).count()).isEqualTo(2000);
+    assertThat(log.figures().rowsUsed()).isEqualTo(12);
+  }
+
+  @Test
   void rows_of_a_clock_that_was_reset_are_not_used() {
     LogContent log = content(rows(12, 6, "2015-01-01 00:00,19,50,700"));
     assertThat(only(log, LogFlaw.FAR_IN_TIME).count()).isEqualTo(1);
