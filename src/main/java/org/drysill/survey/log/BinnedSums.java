@@ -2,65 +2,65 @@ package org.drysill.survey.log;
 
 import java.util.Arrays;
 
-/** What is added up of one quantity, by bin. */
+/**
+ * What is added up of one quantity, by bin. The four numbers of a bin stand side by side, so that a
+ * reading touches one place of memory and not four.
+ */
 final class BinnedSums {
-  private double[] seconds = {};
-  private double[] sums = {};
-  private double[] lows = {};
-  private double[] highs = {};
+  private static final int SECONDS = 0;
+  private static final int SUM = 1;
+  private static final int LOW = 2;
+  private static final int HIGH = 3;
+  private static final int CELL = 4;
+
+  private double[] cells = {};
 
   void add(int bin, double forSeconds, double value) {
     if (Double.isNaN(value)) {
       return;
     }
-    seconds[bin] += forSeconds;
-    sums[bin] += forSeconds * value;
-    if (value < lows[bin]) {
-      lows[bin] = value;
+    int at = bin * CELL;
+    cells[at + SECONDS] += forSeconds;
+    cells[at + SUM] += forSeconds * value;
+    if (value < cells[at + LOW]) {
+      cells[at + LOW] = value;
     }
-    if (value > highs[bin]) {
-      highs[bin] = value;
+    if (value > cells[at + HIGH]) {
+      cells[at + HIGH] = value;
     }
   }
 
   /** Makes room for a number of bins, what is there moved up by a shift. */
   void grow(int size, int shift, int used) {
-    seconds = moved(seconds, size, shift, used, 0);
-    sums = moved(sums, size, shift, used, 0);
-    lows = moved(lows, size, shift, used, Double.POSITIVE_INFINITY);
-    highs = moved(highs, size, shift, used, Double.NEGATIVE_INFINITY);
+    double[] more = new double[size * CELL];
+    for (int bin = 0; bin < size; bin++) {
+      clear(more, bin);
+    }
+    System.arraycopy(cells, 0, more, shift * CELL, used * CELL);
+    cells = more;
   }
 
-  private static double[] moved(double[] from, int size, int shift, int used, double fill) {
-    double[] to = new double[size];
-    Arrays.fill(to, fill);
-    System.arraycopy(from, 0, to, shift, used);
-    return to;
+  private static void clear(double[] cells, int bin) {
+    cells[bin * CELL + SECONDS] = 0;
+    cells[bin * CELL + SUM] = 0;
+    cells[bin * CELL + LOW] = Double.POSITIVE_INFINITY;
+    cells[bin * CELL + HIGH] = Double.NEGATIVE_INFINITY;
   }
 
   /** Makes one bin of two; the first stands alone where the bins begin within a pair. */
   void mergeNeighbours(int odd, int used) {
-    int merged = (odd + used + 1) / 2;
-    for (int i = 0; i < merged; i++) {
-      int left = 2 * i - odd;
-      int right = left + 1;
-      boolean hasLeft = left >= 0;
-      boolean hasRight = right < used;
-      seconds[i] = (hasLeft ? seconds[left] : 0) + (hasRight ? seconds[right] : 0);
-      sums[i] = (hasLeft ? sums[left] : 0) + (hasRight ? sums[right] : 0);
-      lows[i] =
-          Math.min(
-              hasLeft ? lows[left] : Double.POSITIVE_INFINITY,
-              hasRight ? lows[right] : Double.POSITIVE_INFINITY);
-      highs[i] =
-          Math.max(
-              hasLeft ? highs[left] : Double.NEGATIVE_INFINITY,
-              hasRight ? highs[right] : Double.NEGATIVE_INFINITY);
+    double[] before = Arrays.copyOf(cells, used * CELL);
+    for (int bin = 0; bin < used; bin++) {
+      clear(cells, bin);
     }
-    Arrays.fill(seconds, merged, used, 0);
-    Arrays.fill(sums, merged, used, 0);
-    Arrays.fill(lows, merged, used, Double.POSITIVE_INFINITY);
-    Arrays.fill(highs, merged, used, Double.NEGATIVE_INFINITY);
+    for (int bin = 0; bin < used; bin++) {
+      int from = bin * CELL;
+      int to = (bin + odd) / 2 * CELL;
+      cells[to + SECONDS] += before[from + SECONDS];
+      cells[to + SUM] += before[from + SUM];
+      cells[to + LOW] = Math.min(cells[to + LOW], before[from + LOW]);
+      cells[to + HIGH] = Math.max(cells[to + HIGH], before[from + HIGH]);
+    }
   }
 
   Channel channel(int size, int binSeconds) {
@@ -68,27 +68,28 @@ final class BinnedSums {
     double[] means = new double[size];
     double[] low = new double[size];
     double[] high = new double[size];
-    for (int i = 0; i < size; i++) {
-      boolean known = seconds[i] > 0;
+    double seconds = 0;
+    double sum = 0;
+    double lowest = Double.POSITIVE_INFINITY;
+    double highest = Double.NEGATIVE_INFINITY;
+    for (int bin = 0; bin < size; bin++) {
+      int at = bin * CELL;
+      boolean known = cells[at + SECONDS] > 0;
       // Where two blocks of a file cover one time, the bin is still no longer than it is.
-      covered[i] = Math.min(seconds[i], binSeconds);
-      means[i] = known ? sums[i] / seconds[i] : Double.NaN;
-      low[i] = known ? lows[i] : Double.NaN;
-      high[i] = known ? highs[i] : Double.NaN;
+      covered[bin] = Math.min(cells[at + SECONDS], binSeconds);
+      means[bin] = known ? cells[at + SUM] / cells[at + SECONDS] : Double.NaN;
+      low[bin] = known ? cells[at + LOW] : Double.NaN;
+      high[bin] = known ? cells[at + HIGH] : Double.NaN;
+      seconds += cells[at + SECONDS];
+      sum += cells[at + SUM];
+      lowest = Math.min(lowest, cells[at + LOW]);
+      highest = Math.max(highest, cells[at + HIGH]);
     }
-    return new Channel(covered, means, low, high, whole(size));
-  }
-
-  /** Seconds, sums and extremes over all bins are those of all readings, however wide the bins. */
-  private Channel.Whole whole(int size) {
-    double allSeconds = Arrays.stream(seconds, 0, size).sum();
-    if (allSeconds == 0) {
-      return new Channel.Whole(0, Double.NaN, Double.NaN, Double.NaN);
-    }
-    return new Channel.Whole(
-        allSeconds,
-        Arrays.stream(sums, 0, size).sum() / allSeconds,
-        Arrays.stream(lows, 0, size).min().orElseThrow(),
-        Arrays.stream(highs, 0, size).max().orElseThrow());
+    // Seconds, sums and extremes over all bins are those of all readings, however wide the bins.
+    Channel.Whole whole =
+        seconds > 0
+            ? new Channel.Whole(seconds, sum / seconds, lowest, highest)
+            : new Channel.Whole(0, Double.NaN, Double.NaN, Double.NaN);
+    return new Channel(covered, means, low, high, whole);
   }
 }
