@@ -97,7 +97,8 @@ class OwnFilesTest {
     Files.writeString(
         file,
         Files.readString(file)
-            .replace("use: kitchen", "use: kitchen, logger: {file: log.csv, columns: {humidity: RF}}"));
+            .replace(
+                "use: kitchen", "use: kitchen, logger: {file: log.csv, columns: {humidity: RF}}"));
     Drysill.Outcome outcome = Drysill.check(file);
     assertThat(outcome.home()).isPresent();
     assertThat(outcome.problems()).hasSize(1);

@@ -38,7 +38,8 @@ public final class Logs {
       return;
     }
     Path folder = Files.createTempDirectory("logs");
-    System.out.printf(Locale.ROOT, "%-30s %8s %8s %12s %9s%n", "", "wall, s", "CPU, s", "rows/s", "peak, MB");
+    System.out.printf(
+        Locale.ROOT, "%-30s %8s %8s %12s %9s%n", "", "wall, s", "CPU, s", "rows/s", "peak, MB");
     for (int rows : new int[] {MILLION, 10 * MILLION}) {
       Path file = folder.resolve("minutes-" + rows + ".csv");
       write(file, rows);

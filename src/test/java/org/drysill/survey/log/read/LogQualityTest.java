@@ -80,7 +80,8 @@ class LogQualityTest {
 
   @Test
   void a_clock_that_is_set_late_leaves_the_rows_after_it() {
-    String unset = lines(2000, i -> "1970-01-01 %02d:%02d,19,50,700".formatted(i / 60 % 24, i % 60));
+    String unset =
+        lines(2000, i -> "1970-01-01 %02d:%02d,19,50,700".formatted(i / 60 % 24, i % 60));
     LogContent log = content(HEAD + unset + lines(12, LogQualityTest::row));
     assertThat(only(log, LogFlaw.CLOCK_NOT_SET).count()).isEqualTo(2000);
     assertThat(log.figures().rowsUsed()).isEqualTo(12);
