@@ -129,8 +129,11 @@ class LogFormsTest {
   @Test
   void one_file_serves_several_rooms() {
     String text =
-        "Date,Hall T,Hall RH,Bath T,Bath RH\n"
-            + "2026-01-22 10:00,19.5,61,23,80\n2026-01-22 10:10,20,60,24,81\n";
+        """
+        Date,Hall T,Hall RH,Bath T,Bath RH
+        2026-01-22 10:00,19.5,61,23,80
+        2026-01-22 10:10,20,60,24,81
+        """;
     isTheRoom(read(folder, text, named("Hall T", "Hall RH", "", LOG)));
     Log bath = read(folder, text, named("Bath T", "", "", LOG));
     assertThat(bath.content().orElseThrow().series().temperature().mean(0)).isEqualTo(23);
