@@ -42,7 +42,7 @@ final class GlazingChoices {
   /** The part that is wet most often; empty where none may be wet on any morning. */
   private static Optional<Now> wettest(Window window, List<ColdPlace> places) {
     return places.stream()
-        .filter(p -> p.item().equals(window.id()))
+        .filter(p -> p.item().equals(window.id()) && p.kind() != PlaceKind.FRAME)
         .flatMap(p -> wetMornings(p).map(wet -> new Now(p, wet)).stream())
         .filter(now -> now.wetMornings().value().high() > 0)
         .max(Comparator.comparingDouble(now -> now.wetMornings().likely()));

@@ -9,11 +9,12 @@ import org.drysill.assess.surfaces.factor.ReadingFactor;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.reference.glazing.Glazing;
 import org.drysill.reference.glazing.GlazingCatalogue;
+import org.drysill.survey.Frame;
 import org.drysill.survey.Orientation;
 import org.drysill.survey.SurfaceMaterial;
 import org.drysill.survey.Window;
 
-/** The places of a window: as read, the middle of its pane, its lower edge. */
+/** The places of a window: as read, the middle of its pane, its lower edge, a frame of metal. */
 final class WindowPlaces {
   private final GlazingCatalogue catalogue;
   private final FactorFinder factors;
@@ -40,12 +41,17 @@ final class WindowPlaces {
         .ofPaneEdge(window.id() + ".edge", window)
         .map(f -> draft(window, Part.EDGE, f, List.of(), Optional.empty()))
         .ifPresent(place);
+    factors
+        .ofMetalFrame(window.id() + ".frame", window)
+        .map(f -> draft(window, Part.FRAME, f, List.of(), Optional.empty()))
+        .ifPresent(place);
   }
 
   private enum Part {
     READ("read", "coldest point read", PlaceKind.WINDOW_AS_READ),
     CENTRE("centre", "middle of the pane", PlaceKind.PANE_CENTRE),
-    EDGE("edge", "lower edge of the pane", PlaceKind.PANE_EDGE);
+    EDGE("edge", "lower edge of the pane", PlaceKind.PANE_EDGE),
+    FRAME("frame", "frame", PlaceKind.FRAME);
 
     private final String suffix;
     private final String words;
@@ -69,7 +75,7 @@ final class WindowPlaces {
         window.id(),
         name(window) + ", " + part.words,
         part.kind,
-        glazingWords(window),
+        part == Part.FRAME ? frameWords(window) : glazingWords(window),
         SurfaceClass.GLASS,
         new Seen(Optional.empty(), Optional.empty(), window.condensationSeen()),
         Optional.of(SurfaceMaterial.GLASS.word()),
@@ -88,6 +94,10 @@ final class WindowPlaces {
 
   private static String facing(Orientation orientation) {
     return "window facing " + orientation.word();
+  }
+
+  private static String frameWords(Window window) {
+    return "a frame of " + window.frame().map(Frame::word).orElse("unknown material");
   }
 
   private String glazingWords(Window window) {

@@ -68,6 +68,18 @@ public record GlazingCatalogue(
     return find(UNKNOWN).orElseThrow();
   }
 
+  /**
+   * The frame of a material.
+   *
+   * @throws IllegalArgumentException for a material that the table lacks
+   */
+  public FrameU frame(String material) {
+    return frames.stream()
+        .filter(f -> f.frame().equals(material))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no frame of " + material));
+  }
+
   private static boolean hasAlias(Glazing kind, String word) {
     return kind.aliases().stream().anyMatch(word::equalsIgnoreCase);
   }

@@ -52,6 +52,7 @@ final class ColdChapter implements Chapter {
     shown.stream()
         .limit(CHARTS)
         .forEach(p -> blocks.add(ChartBlocks.of("months-" + p.id(), ColdMonths.chart(desk, p))));
+    blocks.add(ColdMonths.bearable(coldestOfEach(cold)));
     blocks.add(ColdTable.of(desk, cold));
     if (!cold.vapour().isEmpty()) {
       blocks.add(

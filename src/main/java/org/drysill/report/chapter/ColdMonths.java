@@ -3,6 +3,7 @@ package org.drysill.report.chapter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.drysill.assess.Unit;
 import org.drysill.assess.surfaces.ColdPlace;
@@ -96,29 +97,46 @@ final class ColdMonths {
         List.of(),
         "Humidity of the air at the surface, in % by month",
         "place",
-        places.stream().map(ColdMonths::row).toList(),
+        places.stream().map(p -> row(p, ColdMonths::cell)).toList(),
         "Shaded: moist enough for mould; dark: wet. Walls first, then the coldest part of each window on"
             + " a cold night of the month.");
   }
 
-  private static HeatRow row(ColdPlace place) {
+  /** The humidity of the room that each place bears, by month. */
+  static HeatMap bearable(List<ColdPlace> places) {
+    return new HeatMap(
+        List.of(),
+        "Highest humidity of the room that keeps the place below its limit, in % by month",
+        "place",
+        places.stream().map(p -> row(p, ColdMonths::bearable)).toList(),
+        "Shaded: below what the room has then, so at risk. 100: whatever the humidity.");
+  }
+
+  private static HeatCell bearable(MonthRow row) {
+    double percent = Math.min(100, 100 * row.highestIndoorHumidity().likely());
+    return new HeatCell(Long.toString((long) Math.floor(percent + 1e-9)), shade(row));
+  }
+
+  private static HeatRow row(ColdPlace place, Function<MonthRow, HeatCell> cell) {
     String name =
         place.name().contains(place.roomName())
             ? place.name()
             : place.roomName() + ", " + place.name();
     return new HeatRow(
         Words.capital(Words.shortened(name, 60)),
-        place.months().rows().stream().map(ColdMonths::cell).toList());
+        place.months().rows().stream().map(cell).toList());
   }
 
   private static HeatCell cell(MonthRow row) {
-    String shade =
-        switch (row.risk()) {
-          case NONE -> row.worst() == Risk.NONE ? "0" : "1";
-          case MOULD -> "2";
-          case CONDENSATION -> "3";
-        };
     double percent = Math.min(100, 100 * row.surfaceHumidity().likely());
-    return new HeatCell(Long.toString((long) Math.ceil(percent - 1e-9)), shade);
+    return new HeatCell(Long.toString((long) Math.ceil(percent - 1e-9)), shade(row));
+  }
+
+  private static String shade(MonthRow row) {
+    return switch (row.risk()) {
+      case NONE -> row.worst() == Risk.NONE ? "0" : "1";
+      case MOULD -> "2";
+      case CONDENSATION -> "3";
+    };
   }
 }

@@ -99,7 +99,9 @@ class WindowAssessmentTest {
   void a_single_pane_in_metal_has_no_edge() {
     for (String frame : List.of("metal", "metal with thermal break")) {
       String keys = "windows: [{id: w, glazing: single, frame: " + frame + "}]";
-      assertThat(assess(home("", keys)).places()).hasSize(1);
+      assertThat(assess(home("", keys)).places())
+          .extracting(ColdPlace::id)
+          .containsExactly("w.centre", "w.frame");
     }
   }
 
@@ -176,5 +178,24 @@ class WindowAssessmentTest {
     assertThat(pane.factor().source()).isEqualTo(FactorSource.GLAZING);
     assertThat(pane.factor().readings()).hasSize(1);
     assertThat(pane.factor().why()).contains("refused: indoors was only 4.0 K warmer");
+  }
+
+  /** By hand: no U exceeds 1/(0.13 + 0.04), so bare metal has 1 - 0.13/0.17 = 0.235; with a break 2.2 to 3.5 it is 0.545 to 0.714. */
+  @Test
+  void frames_of_metal_are_places_of_their_own() {
+    ColdPlace bare =
+        place(assess(home("", SINGLE.replace("frame: timber", "frame: metal"))), "w.frame");
+    assertThat(bare.factor().figure().likely()).isCloseTo(0.235, within(0.001));
+    assertThat(bare.kind()).isEqualTo(PlaceKind.FRAME);
+    assertThat(bare.name()).isEqualTo("window facing N, frame");
+    assertThat(bare.factor().figure().working().formula()).isEqualTo("f = 1 - Uf · Rsi");
+    ColdPlace broken =
+        place(
+            assess(
+                home("", SINGLE.replace("frame: timber", "frame: metal with thermal break"))),
+            "w.frame");
+    assertThat(broken.factor().figure().value().low()).isCloseTo(0.545, within(0.001));
+    assertThat(broken.factor().figure().value().high()).isCloseTo(0.714, within(0.001));
+    assertThat(assess(home("", SINGLE)).places()).extracting(ColdPlace::id).doesNotContain("w.frame");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -77,6 +78,31 @@ class HourlySurfaceProperties {
     assertThat(moister.peak()).isGreaterThanOrEqualTo(less.peak() - 1e-9);
     assertThat(moister.moistHours()).isGreaterThanOrEqualTo(less.moistHours());
     assertThat(moister.wetHours()).isGreaterThanOrEqualTo(less.wetHours());
+  }
+
+  @Property(tries = 60)
+  void colder_outdoors_never_lowers_the_risk(
+      @ForAll @DoubleRange(min = 0.2, max = 0.9) double factor,
+      @ForAll @DoubleRange(min = 0, max = 8) double colder,
+      @ForAll @DoubleRange(min = 600, max = 1600) double indoorPa) {
+    HourlyAir mild = constantVapour(4, indoorPa);
+    HourlyAir cold = constantVapour(4 - colder, indoorPa);
+    assertThat(PaneYear.of(factor, cold, PANE).settledKgM2())
+        .isGreaterThanOrEqualTo(PaneYear.of(factor, mild, PANE).settledKgM2() - 1e-12);
+    assertThat(MouldYear.of(factor, cold, PLASTER).moistHours())
+        .isGreaterThanOrEqualTo(MouldYear.of(factor, mild, PLASTER).moistHours());
+  }
+
+  private static HourlyAir constantVapour(double outdoorCelsius, double indoorPa) {
+    double[] indoor = new double[HourlyYear.HOURS];
+    double[] vapour = new double[HourlyYear.HOURS];
+    double[] outdoor = new double[HourlyYear.HOURS];
+    Arrays.fill(indoor, 20);
+    Arrays.fill(vapour, indoorPa);
+    for (int h = 0; h < HourlyYear.HOURS; h++) {
+      outdoor[h] = outdoorCelsius - 4 * Math.cos(2 * Math.PI * h / 24);
+    }
+    return new HourlyAir(indoor, vapour, outdoor);
   }
 
   @Test

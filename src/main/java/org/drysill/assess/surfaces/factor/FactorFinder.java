@@ -11,6 +11,7 @@ import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
 import org.drysill.survey.SurfaceReading;
+import org.drysill.survey.Frame;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 
@@ -64,6 +65,18 @@ public final class FactorFinder {
   /** The factor of the lower edge of a pane; empty where the kind of glazing has no edge. */
   public Optional<TemperatureFactor> ofPaneEdge(String place, Window window) {
     return GlassFactor.edge(window, tables.glazing()).map(e -> factors.ofEdge(place, e));
+  }
+
+  /** The factor of a frame of metal; other frames are warmer than the edge of any pane in them. */
+  public Optional<TemperatureFactor> ofMetalFrame(String place, Window window) {
+    return window.frame().filter(FactorFinder::isMetal).map(f -> planes.ofFrame(place, f.word()));
+  }
+
+  private static boolean isMetal(Frame frame) {
+    return switch (frame) {
+      case METAL, METAL_WITH_THERMAL_BREAK -> true;
+      case TIMBER, PVC -> false;
+    };
   }
 
   /**

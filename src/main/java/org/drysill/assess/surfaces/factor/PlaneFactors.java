@@ -5,6 +5,7 @@ import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
+import org.drysill.reference.glazing.FrameU;
 import org.drysill.reference.glazing.Glazing;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceResistance;
@@ -100,6 +101,23 @@ final class PlaneFactors {
         false,
         PlaceFactors.withRefusals(why, read),
         read);
+  }
+
+  TemperatureFactor ofFrame(String place, String frame) {
+    FrameU made = tables.glazing().frame(frame);
+    SurfaceResistance film = film(FilmUse.GLASS);
+    Range factor =
+        PlaneFactor.ofU(made.uf().range(), film.range().likely(), film.range(), outside());
+    return new TemperatureFactor(
+        PlaceFactors.figure(
+            place,
+            factor,
+            Basis.CALCULATED,
+            () -> PlaneWorking.ofFrame(made.uf().range(), film, made.source())),
+        FactorSource.GLAZING,
+        true,
+        "From the table value of a frame of " + frame + ".",
+        List.of());
   }
 
   TemperatureFactor ofLayers(String place, Range resistance, FilmUse use) {

@@ -36,6 +36,16 @@ final class PlaneWorking {
         Optional.of("Middle of the pane, without curtain or blind: both make it colder."));
   }
 
+  static Working ofFrame(Range u, SurfaceResistance film, Citation from) {
+    return new Working(
+        "f = 1 - Uf · Rsi",
+        List.of(
+            Input.of("Uf", "U-value of the frame", u, Unit.U_VALUE, Basis.PUBLISHED),
+            resistance("Rsi", "film on the frame", film)),
+        List.of(from, film.source()),
+        Optional.empty());
+  }
+
   static Working ofLayers(
       Range layers, SurfaceResistance film, SurfaceResistance outside, Citation definition) {
     return new Working(
