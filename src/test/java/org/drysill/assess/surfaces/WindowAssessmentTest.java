@@ -180,7 +180,10 @@ class WindowAssessmentTest {
     assertThat(pane.factor().why()).contains("refused: indoors was only 4.0 K warmer");
   }
 
-  /** By hand: no U exceeds 1/(0.13 + 0.04), so bare metal has 1 - 0.13/0.17 = 0.235; with a break 2.2 to 3.5 it is 0.545 to 0.714. */
+  /**
+   * By hand: no U exceeds 1/(0.13 + 0.04), so bare metal has 1 - 0.13/0.17 = 0.235; with a break
+   * 2.2 to 3.5 it is 0.545 to 0.714.
+   */
   @Test
   void frames_of_metal_are_places_of_their_own() {
     ColdPlace bare =
@@ -191,11 +194,12 @@ class WindowAssessmentTest {
     assertThat(bare.factor().figure().working().formula()).isEqualTo("f = 1 - Uf · Rsi");
     ColdPlace broken =
         place(
-            assess(
-                home("", SINGLE.replace("frame: timber", "frame: metal with thermal break"))),
+            assess(home("", SINGLE.replace("frame: timber", "frame: metal with thermal break"))),
             "w.frame");
     assertThat(broken.factor().figure().value().low()).isCloseTo(0.545, within(0.001));
     assertThat(broken.factor().figure().value().high()).isCloseTo(0.714, within(0.001));
-    assertThat(assess(home("", SINGLE)).places()).extracting(ColdPlace::id).doesNotContain("w.frame");
+    assertThat(assess(home("", SINGLE)).places())
+        .extracting(ColdPlace::id)
+        .doesNotContain("w.frame");
   }
 }

@@ -10,8 +10,8 @@ import org.drysill.reference.glazing.Glazing;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
-import org.drysill.survey.SurfaceReading;
 import org.drysill.survey.Frame;
+import org.drysill.survey.SurfaceReading;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 
