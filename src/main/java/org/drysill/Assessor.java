@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.change.ChangeAssessor;
-import org.drysill.assess.change.VisitFacts;
+import org.drysill.assess.change.visit.VisitFacts;
 import org.drysill.assess.elements.ElementAssessor;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityAssessor;
@@ -34,6 +35,7 @@ import org.drysill.reference.ReferenceData;
 import org.drysill.reference.elements.ElementDefaults;
 import org.drysill.reference.model.ModelDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.survey.log.Logs;
 
 /** Every chapter of the assessment, one after the other. */
 final class Assessor {
@@ -43,7 +45,19 @@ final class Assessor {
     this.data = data;
   }
 
-  Assessment assess(Home home, Optional<Home> before) {
+  /** A home without logs. */
+  Assessment assess(Home home, Optional<Surveyed> before) {
+    return assess(home, Logs.none(), before);
+  }
+
+  /**
+   * Assesses a visit.
+   *
+   * @param home the home as it was seen
+   * @param logs its logs
+   * @param before the same at an earlier visit
+   */
+  Assessment assess(Home home, Logs logs, Optional<Surveyed> before) {
     VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
     HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
     MoistureResult moisture =
@@ -71,7 +85,9 @@ final class Assessor {
         before.map(
             then ->
                 ChangeAssessor.assess(
-                    facts(then), new VisitFacts(home, humidity, cold), data.readings())),
+                    facts(then),
+                    facts(new Surveyed(home, logs), air, humidity, vapour, cold, recovery),
+                    data.readings())),
         new CautionAssessor(data.cautions(), data.cautionFacts()).assess(home),
         assumptions(
             List.of(
@@ -92,12 +108,48 @@ final class Assessor {
         SurfaceTables.bundled().defaults().paneFilm());
   }
 
-  private VisitFacts facts(Home home) {
+  /**
+   * A home as it was seen, with its logs.
+   *
+   * @param home the home
+   * @param logs the logs
+   */
+  record Surveyed(Home home, Logs logs) {}
+
+  /** An earlier visit, by the rules that hold for the later one. */
+  private VisitFacts facts(Surveyed then) {
+    Home home = then.home();
+    VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
     HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
-    return new VisitFacts(
-        home,
+    IndoorVapours vapour = IndoorVapours.of(humidity);
+    return facts(
+        then,
+        air,
         humidity,
-        SurfaceAssessor.assess(home, IndoorVapours.of(humidity), SurfaceTables.bundled()));
+        vapour,
+        SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled()),
+        HeatRecoveryAssessor.assess(
+            home, flows(air), data.recovery(), data.readings().accuracy()));
+  }
+
+  private static VisitFacts facts(
+      Surveyed visit,
+      VentilationResult air,
+      HumidityResult humidity,
+      IndoorVapours vapour,
+      CondensationResult cold,
+      HeatRecoveryResult recovery) {
+    return new VisitFacts(
+        visit.home(),
+        visit.logs(),
+        humidity,
+        vapour,
+        cold,
+        recovery,
+        Stream.of(
+                air.findings(), humidity.findings(), cold.findings(), recovery.findings())
+            .flatMap(List::stream)
+            .toList());
   }
 
   private static Map<String, Figure> flows(VentilationResult air) {

@@ -103,10 +103,27 @@ public final class Drysill {
     return new Made(input.visit().map(v -> compose(v, input.before(), stages)), input.problems());
   }
 
+  /**
+   * Compares two visits to a home, whatever earlier survey the later one names.
+   *
+   * @param before the survey file of the earlier visit
+   * @param after the survey file of the later visit
+   * @return what changed, or every problem of both files
+   */
+  public static Compared compare(Path before, Path after) {
+    ReferenceData data = ReferenceData.bundled();
+    Input input = read(SurveyReader.read(after, before, data.vocabularies()), data);
+    return new Compared(
+        input.visit().map(visit -> new Visits(visit, input.before())), input.problems());
+  }
+
   /** Reads a survey, the earlier one, and what each brings of its own. */
   private static Input read(Path file) {
     ReferenceData data = ReferenceData.bundled();
-    SurveyResult read = SurveyReader.read(file, data.vocabularies());
+    return read(SurveyReader.read(file, data.vocabularies()), data);
+  }
+
+  private static Input read(SurveyResult read, ReferenceData data) {
     List<Problem> problems = new ArrayList<>(read.problems());
     Optional<Visit> visit = read.file().map(f -> Visit.of(f, data));
     Optional<Visit> before = read.file().flatMap(SurveyFile::previous).map(f -> Visit.of(f, data));
@@ -146,7 +163,11 @@ public final class Drysill {
   }
 
   private static Assessment assess(Visit visit, Optional<Visit> before) {
-    return new Assessor(visit.own().data()).assess(home(visit), before.map(Drysill::home));
+    return new Assessor(visit.own().data())
+        .assess(
+            home(visit),
+            visit.own().logs(),
+            before.map(then -> new Assessor.Surveyed(home(then), then.own().logs())));
   }
 
   private static OptionsBasis basis(ReferenceData data, Home home) {
@@ -209,6 +230,45 @@ public final class Drysill {
           .flatMap(found -> Found.in(List.of(found)).findings().stream())
           .filter(finding -> finding.verdict() == Verdict.UNKNOWN)
           .toList();
+    }
+  }
+
+  /**
+   * Two visits that were read, and what can be made of them.
+   *
+   * @param visits the visits; empty when one of the surveys has an error
+   * @param problems errors and warnings of both
+   */
+  public record Compared(Optional<Visits> visits, List<Problem> problems) {
+    /** Copies the list. */
+    public Compared {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Two visits to a home. */
+  public static final class Visits {
+    private final Visit after;
+    private final Optional<Visit> before;
+
+    private Visits(Visit after, Optional<Visit> before) {
+      this.after = after;
+      this.before = before;
+    }
+
+    /** The later visit, assessed against the earlier one. */
+    public Assessment assessment() {
+      return assess(after, before);
+    }
+
+    /** The report of the later visit, with what changed. */
+    public Report report() {
+      return compose(after, before, stage -> {});
+    }
+
+    /** True where the later survey names no earlier one by itself. */
+    public boolean namesNone() {
+      return after.file().survey().visit().previous().isEmpty();
     }
   }
 

@@ -14,10 +14,11 @@ import picocli.CommandLine.HelpCommand;
 @Command(
     name = "drysill",
     description = "Turns the survey of a damp home into a printed report.",
-    synopsisSubcommandLabel = "(report | check | climates | schema | help)",
+    synopsisSubcommandLabel = "(report | check | compare | climates | schema | help)",
     subcommands = {
       ReportCommand.class,
       CheckCommand.class,
+      CompareCommand.class,
       ClimatesCommand.class,
       SchemaCommand.class,
       HelpCommand.class
@@ -29,6 +30,7 @@ import picocli.CommandLine.HelpCommand;
       "Examples:",
       "  drysill check home/survey.yaml",
       "  drysill report home/survey.yaml -o home/report.pdf --json home/results.json",
+      "  drysill compare before.yaml after.yaml",
       "  drysill schema > survey.schema.json",
       "",
       "Exit status: 0 done, 1 the survey has problems, 2 wrong use, 3 the machine failed us."
@@ -109,6 +111,9 @@ public final class Main {
       }
       if (type == ClimatesCommand.class) {
         return type.cast(new ClimatesCommand(console));
+      }
+      if (type == CompareCommand.class) {
+        return type.cast(new CompareCommand(console));
       }
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(console));

@@ -20,6 +20,11 @@ final class Surveys {
     count(errors).ifPresent(line -> console.complain(console.strong(line)));
   }
 
+  /** True where a problem with this code is among them. */
+  static boolean has(List<Problem> problems, String code) {
+    return problems.stream().anyMatch(p -> p.code().equals(code));
+  }
+
   private static Optional<String> count(long errors) {
     if (errors == 0) {
       return Optional.empty();

@@ -15,6 +15,7 @@ import org.drysill.survey.check.SurveyCode;
  */
 final class Previous {
   private static final String KEY = "visit.previous";
+  private static final String DATE = "visit.date";
 
   private Previous() {}
 
@@ -47,6 +48,29 @@ final class Previous {
     return Optional.empty();
   }
 
+  /** Notes that a survey names another earlier one than the one that is given. */
+  static void noteOther(Survey survey, Path file, Path given, CheckList list) {
+    survey
+        .visit()
+        .previous()
+        .filter(written -> !isSame(written, file, given))
+        .ifPresent(
+            written ->
+                list.add(
+                    SurveyCode.PREVIOUS_OTHER,
+                    KEY,
+                    CheckList.quote(written),
+                    CheckList.quote(given.toString()) + ", which is compared with in its place"));
+  }
+
+  private static boolean isSame(String written, Path file, Path given) {
+    try {
+      return Files.isSameFile(folderOf(file).resolve(written), given);
+    } catch (InvalidPathException | IOException notOne) {
+      return false;
+    }
+  }
+
   /** The name that problems of the earlier survey are reported under. */
   static String nameOf(Survey survey, String name) {
     String written = survey.visit().previous().orElse("");
@@ -59,7 +83,7 @@ final class Previous {
     if (earlier.isAfter(visit)) {
       list.add(
           SurveyCode.PREVIOUS_LATER,
-          KEY,
+          now.visit().previous().isPresent() ? KEY : DATE,
           "a survey of " + earlier,
           "one from before the visit of " + visit);
     }

@@ -32,18 +32,30 @@ public final class SurveyReader {
    * @return the survey, or every problem at once
    */
   public static SurveyResult read(Path file, Vocabularies vocabularies) {
-    return new SurveyReader(vocabularies).read(file, file.toString(), true);
+    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.NAMED);
   }
 
-  private SurveyResult read(Path file, String name, boolean withPrevious) {
+  /**
+   * Reads a survey and an earlier one that is given, whatever the survey itself names.
+   *
+   * @param file the survey file
+   * @param earlier the file of the earlier survey
+   * @param vocabularies the entries of the published tables that a survey may refer to
+   * @return the survey with the earlier one, or every problem of both at once
+   */
+  public static SurveyResult read(Path file, Path earlier, Vocabularies vocabularies) {
+    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.given(earlier));
+  }
+
+  private SurveyResult read(Path file, String name, Earlier earlier) {
     TextFile source = TextFile.read(file, name);
     return source
         .text()
-        .map(text -> read(file, name, text, withPrevious))
+        .map(text -> read(file, name, text, earlier))
         .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems()));
   }
 
-  private SurveyResult read(Path file, String name, String text, boolean withPrevious) {
+  private SurveyResult read(Path file, String name, String text, Earlier which) {
     Path folder = Previous.folderOf(file);
     Reading<Survey> reading =
         RecordReader.read(Survey.class, text, name, vocabularies, Folder.of(folder));
@@ -57,10 +69,7 @@ public final class SurveyReader {
     CheckList list = new CheckList(reading.places());
     Map<String, byte[]> files =
         reading.value().map(s -> NamedBytes.read(s, folder, list)).orElse(Map.of());
-    Optional<SurveyResult> previous =
-        withPrevious
-            ? reading.draft().flatMap(s -> previous(s, file, name, list))
-            : Optional.empty();
+    Optional<SurveyResult> previous = previous(reading.draft(), file, name, which, list);
     problems.addAll(list.problems());
     problems.sort(
         Comparator.comparingInt((Problem p) -> p.place().line())
@@ -85,13 +94,17 @@ public final class SurveyReader {
         problems);
   }
 
-  private Optional<SurveyResult> previous(Survey survey, Path file, String name, CheckList list) {
-    Optional<Path> earlier = Previous.find(survey, file, list);
+  private Optional<SurveyResult> previous(
+      Optional<Survey> survey, Path file, String name, Earlier which, CheckList list) {
     Optional<SurveyResult> result =
-        earlier.map(path -> read(path, Previous.nameOf(survey, name), false));
-    result
-        .flatMap(SurveyResult::file)
-        .ifPresent(then -> Previous.checkOrder(survey, then.survey(), list));
+        which
+            .find(survey, file, name, list)
+            .map(earlier -> read(earlier.path(), earlier.name(), Earlier.NONE));
+    survey.ifPresent(
+        now ->
+            result
+                .flatMap(SurveyResult::file)
+                .ifPresent(then -> Previous.checkOrder(now, then.survey(), list)));
     return result;
   }
 

@@ -230,6 +230,39 @@ class SurveyReaderTest {
         .containsExactly("S013 visit.previous");
   }
 
+  private SurveyResult readGiven(String now, String earlier) throws IOException {
+    Path file = folder.resolve("now/survey.yaml");
+    Files.createDirectories(file.getParent());
+    return SurveyReader.read(
+        Files.writeString(file, now), folder.resolve(earlier), Vocabularies.none());
+  }
+
+  @Test
+  void an_earlier_survey_that_is_given_counts_whatever_the_survey_names() throws IOException {
+    read("then/survey.yaml", SMALL.replace("2026-01-22", "2025-02-11"));
+    SurveyResult named = readGiven(previous("../then/survey.yaml"), "then/survey.yaml");
+    assertThat(named.problems()).isEmpty();
+    SurveyResult none = readGiven(SMALL, "then/survey.yaml");
+    assertThat(none.problems()).isEmpty();
+    assertThat(none.file().orElseThrow().previous().orElseThrow().survey().visit().date())
+        .hasToString("2025-02-11");
+    for (String other : List.of("../gone.yaml", "survey.yaml")) {
+      SurveyResult another = readGiven(previous(other), "then/survey.yaml");
+      assertThat(codes(another)).containsExactly("S039 visit.previous");
+      assertThat(another.file()).isPresent();
+    }
+  }
+
+  @Test
+  void an_earlier_survey_that_is_given_is_read_with_its_problems() throws IOException {
+    assertThat(codes(readGiven(SMALL, "gone.yaml"))).containsExactly("Y001 ");
+    read("then/survey.yaml", SMALL.replace("2026-01-22", "2027-01-01"));
+    assertThat(codes(readGiven(SMALL, "then/survey.yaml"))).containsExactly("S013 visit.date");
+    read("then/survey.yaml", SMALL.replace("use: kitchen", "use: kitschen"));
+    assertThat(codes(readGiven(SMALL.replace("84 m2", "84 m3"), "then/survey.yaml")))
+        .containsExactly("Y018 dwelling.floor_area", "Y023 rooms[0].use");
+  }
+
   @Test
   void a_survey_that_is_not_there_is_a_problem_and_no_exception() {
     SurveyResult result = SurveyReader.read(folder.resolve("no.yaml"), Vocabularies.none());

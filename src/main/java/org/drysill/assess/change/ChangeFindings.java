@@ -1,110 +1,153 @@
 package org.drysill.assess.change;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Direction;
-import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.change.air.AirChange;
+import org.drysill.assess.change.air.OutdoorLikeness;
+import org.drysill.assess.change.place.MouldChange;
+import org.drysill.assess.change.shown.Shown;
+import org.drysill.assess.change.visit.SameHome;
+import org.drysill.reference.Citation;
 import org.drysill.reference.readings.ChangeRules;
 
 /** The claims that readers of two visits may want to make, each with what can be said of it. */
 final class ChangeFindings {
-  static final String CAUTION =
+  private static final String TWO_MOMENTS =
       "Readings of two moments cannot prove a lasting change: they depend on what was cooked,"
           + " washed and aired that morning. Loggers indoors and outdoors for at least 7 days, better"
           + " 2 weeks, in two like spells of the heating season would show it.";
+  private static final String TWO_SPELLS =
+      "Logs show the spells in which they ran. They cannot tell less moisture released from more"
+          + " air, nor what other weeks of the year are like.";
   private static final String LOGGERS =
       "Leave loggers of temperature and humidity in the same rooms and outdoors for at least 7 days"
           + " of the heating season, and repeat it in like weather.";
 
   private final ChangeRules rules;
-  private final OutdoorLikeness outdoor;
 
-  ChangeFindings(ChangeRules rules, OutdoorLikeness outdoor) {
+  ChangeFindings(ChangeRules rules) {
     this.rules = rules;
-    this.outdoor = outdoor;
   }
 
-  List<Finding> all(Optional<AirChange> home, Optional<Figure> before, Optional<Figure> after) {
-    List<Finding> all = new ArrayList<>();
-    all.add(likeness());
-    all.add(excess(home));
-    all.add(mould(before, after));
-    all.add(lasting());
-    return all;
+  /** What the comparison cannot show. */
+  static String caution(Optional<AirChange> home) {
+    return isLogged(home) ? TWO_SPELLS : TWO_MOMENTS;
   }
 
-  private Finding likeness() {
+  Finding sameHome(SameHome home) {
+    return finding(
+        "change.same_home",
+        "Both surveys are of one home",
+        home.verdict(),
+        home.said() + ".",
+        home.verdict() == Verdict.MEETS
+            ? Optional.empty()
+            : Optional.of("Write the address and the rooms alike in both surveys."),
+        List.of());
+  }
+
+  Finding likeness(OutdoorLikeness outdoor) {
     boolean known = outdoor.before().isPresent() && outdoor.after().isPresent();
     Verdict verdict = outdoor.alike() ? Verdict.MEETS : known ? Verdict.SHORT : Verdict.UNKNOWN;
     return finding(
         "change.outdoor",
-        "Weather of the two visits",
+        "Weather of the two visits is alike",
         verdict,
         outdoor.said(),
         verdict == Verdict.MEETS
             ? Optional.empty()
-            : Optional.of("Repeat the readings in weather like that of the earlier visit."));
+            : Optional.of("Repeat the readings in weather like that of the earlier visit."),
+        List.of(rules.source(), rules.vapourSource()));
   }
 
-  private Finding excess(Optional<AirChange> home) {
-    Verdict verdict =
-        home.map(
-                change ->
-                    switch (change.shown()) {
-                      case FELL -> Verdict.MEETS;
-                      case ROSE -> Verdict.SHORT;
-                      case NOT_SHOWN -> Verdict.UNKNOWN;
-                    })
-            .orElse(Verdict.UNKNOWN);
+  Finding excess(Optional<AirChange> home) {
+    Verdict verdict = home.map(change -> fell(change.shown())).orElse(Verdict.UNKNOWN);
     return finding(
         "change.vapour_excess",
         "Less moisture in the air of the home than before",
         verdict,
         home.map(AirChange::said)
             .orElse("Humidity was not read in the heated rooms at both visits."),
-        verdict == Verdict.MEETS ? Optional.empty() : Optional.of(LOGGERS));
+        verdict == Verdict.MEETS ? Optional.empty() : Optional.of(LOGGERS),
+        List.of(rules.source()));
   }
 
-  private Finding mould(Optional<Figure> before, Optional<Figure> after) {
-    if (before.isEmpty() || after.isEmpty()) {
+  Finding mould(Optional<MouldChange> area) {
+    String id = "change.mould";
+    String subject = "Less mould than before";
+    if (area.isEmpty()) {
       return finding(
-          "change.mould",
-          "Less mould than before",
+          id,
+          subject,
           Verdict.UNKNOWN,
           "No place has its area of mould stated at both visits.",
-          Optional.of("State mould_seen and mould_area of every cold spot at each visit."));
+          Optional.of(
+              "Note of every cold place at each visit how large the area with mould is, or that"
+                  + " there is none."),
+          List.of());
     }
-    double was = before.get().likely();
-    double is = after.get().likely();
-    if (was == 0 && is == 0) {
+    MouldChange change = area.get();
+    if (change.before().likely() == 0 && change.after().likely() == 0) {
       return finding(
-          "change.mould",
-          "Less mould than before",
+          id,
+          subject,
           Verdict.MEETS,
           "No mould was seen at either visit.",
-          Optional.empty());
+          Optional.empty(),
+          List.of());
     }
     return finding(
-        "change.mould",
-        "Less mould than before",
-        is < was ? Verdict.MEETS : Verdict.SHORT,
-        is < was
-            ? "The area with mould is smaller than before. Cleaning does that too; only a later"
-                + " visit shows whether it stays away."
-            : "The area with mould is not smaller than before.",
-        Optional.empty());
+        id,
+        subject,
+        fell(change.judgement().shown()),
+        switch (change.judgement().shown()) {
+          case FELL ->
+              "The area with mould is smaller than before. Cleaning does that too; only a later"
+                  + " visit shows whether it stays away.";
+          case ROSE -> "The area with mould is larger than before.";
+          case NOT_SHOWN ->
+              "The area with mould is much the same: " + change.judgement().criterion() + ".";
+        },
+        change.judgement().isShown()
+            ? Optional.empty()
+            : Optional.of("Photograph the places with a scale at each visit."),
+        List.of(rules.mouldSource()));
   }
 
-  private Finding lasting() {
+  Finding lasting(Optional<AirChange> home) {
+    Verdict verdict =
+        home.filter(AirChange::logged).map(h -> fell(h.shown())).orElse(Verdict.UNKNOWN);
     return finding(
-        "change.lasting", "A lasting change", Verdict.UNKNOWN, CAUTION, Optional.of(LOGGERS));
+        "change.lasting",
+        "A lasting change",
+        verdict,
+        home.filter(AirChange::logged).map(AirChange::said).orElse(TWO_MOMENTS),
+        verdict == Verdict.MEETS ? Optional.empty() : Optional.of(LOGGERS),
+        List.of(rules.log().source(), rules.log().daySource()));
   }
 
-  private Finding finding(
-      String id, String subject, Verdict verdict, String because, Optional<String> settledBy) {
+  private static boolean isLogged(Optional<AirChange> home) {
+    return home.filter(AirChange::logged).isPresent();
+  }
+
+  private static Verdict fell(Shown shown) {
+    return switch (shown) {
+      case FELL -> Verdict.MEETS;
+      case ROSE -> Verdict.SHORT;
+      case NOT_SHOWN -> Verdict.UNKNOWN;
+    };
+  }
+
+  private static Finding finding(
+      String id,
+      String subject,
+      Verdict verdict,
+      String because,
+      Optional<String> settledBy,
+      List<Citation> sources) {
     return new Finding(
         id,
         subject,
@@ -115,6 +158,6 @@ final class ChangeFindings {
         Optional.empty(),
         because,
         settledBy,
-        List.of(rules.source()));
+        sources);
   }
 }

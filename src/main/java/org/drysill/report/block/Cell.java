@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param text its words; may be empty
  * @param small more words in small grey type; may be empty
- * @param mark the mark of a verdict: {@code meets}, {@code short}, {@code unknown} or empty
+ * @param mark the mark of a verdict: {@code meets}, {@code short}, {@code unknown}; of a change:
+ *     {@code seen}, {@code unseen}; or empty
  * @param bar a bar with its range and requirement
  * @param workings the numbers of workings that stand behind it
  */

@@ -3,25 +3,24 @@ package org.drysill.report.chapter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.drysill.assess.Figure;
-import org.drysill.assess.Unit;
-import org.drysill.assess.change.AirChange;
+import org.drysill.assess.Verdict;
 import org.drysill.assess.change.ChangeResult;
-import org.drysill.assess.change.ColdSpotChange;
-import org.drysill.assess.change.FanChange;
-import org.drysill.assess.change.Shown;
+import org.drysill.assess.change.air.AirChange;
 import org.drysill.report.block.Block;
-import org.drysill.report.block.Bullets;
 import org.drysill.report.block.CautionBlock;
 import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
-import org.drysill.report.block.Subhead;
+import org.drysill.report.compared.ComparedGroup;
+import org.drysill.report.compared.ComparedRow;
+import org.drysill.report.compared.ComparedRow.Value;
+import org.drysill.report.compared.Comparison;
+import org.drysill.report.compared.Split;
+import org.drysill.report.compared.Statement;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
-import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
 
 /** Two visits to the same home on equal terms. */
@@ -32,22 +31,31 @@ final class ChangeChapter implements Chapter {
   }
 
   private static Section section(Desk desk, ChangeResult change) {
+    Statement statement = new Statement(change, desk.numbers());
     List<Block> blocks = new ArrayList<>();
+    if (change.sameHome().verdict() == Verdict.SHORT) {
+      blocks.add(
+          new CautionBlock(
+              List.of(), "Is it one home?", Words.sentence(change.sameHome().said())));
+    }
     blocks.add(
         new Prose(
-            desk.notes(List.of(change.home().map(AirChange::excessChange))),
+            desk.notes(List.of(change.home().map(h -> h.excess().change()))),
             "",
-            "",
-            Words.sentence(change.outdoor().said())));
-    List<AirChange> airs = new ArrayList<>(change.rooms());
-    change.home().ifPresent(airs::add);
-    if (!airs.isEmpty()) {
-      blocks.add(airs(desk, change, airs));
+            "In plain words.",
+            statement.plain()));
+    change.home().map(home -> split(desk, home)).ifPresent(blocks::add);
+    List<ComparedGroup> groups = Comparison.of(change, desk.numbers(), desk::room);
+    if (!groups.isEmpty()) {
+      blocks.add(table(desk, change, groups));
     }
-    places(desk, change.coldSpots()).ifPresent(blocks::add);
-    fans(desk, change.fans()).ifPresent(blocks::add);
-    mould(desk, change).ifPresent(blocks::add);
-    said(blocks, "In one visit only", change.notCompared());
+    said(blocks, "Between the visits.", statement.between());
+    said(
+        blocks,
+        "Comparisons with published figures that came out otherwise.",
+        statement.verdicts().strip());
+    said(blocks, "In one visit only.", String.join("; ", change.notCompared()));
+    said(blocks, "For the record.", statement.criteria());
     blocks.add(
         new CautionBlock(List.of(), "What two visits can show.", Words.sentence(change.caution())));
     return new Section("change", heading(change), "Before and after", false, blocks);
@@ -60,147 +68,61 @@ final class ChangeChapter implements Chapter {
         .map(
             h ->
                 switch (h.shown()) {
-                  case FELL -> "The moisture added indoors fell" + since;
-                  case ROSE -> "The moisture added indoors rose" + since;
-                  case NOT_SHOWN -> "No change of the moisture added indoors is shown" + since;
+                  case FELL -> "The air indoors got drier, against outdoor air," + since;
+                  case ROSE -> "The air indoors got damper, against outdoor air," + since;
+                  case NOT_SHOWN -> "No change of the moisture indoors is shown" + since;
                 })
         .orElse("What changed" + since);
   }
 
-  private static Grid airs(Desk desk, ChangeResult change, List<AirChange> airs) {
-    Numbers numbers = desk.numbers();
+  private static Block split(Desk desk, AirChange home) {
+    return ChartBlocks.of(
+        "split",
+        new Split(home.humidity(), desk.numbers()).chart(),
+        desk.note(home.humidity().points()),
+        desk.note(
+            home.humidity().fromIndoors().orElse(home.humidity().fromMoisture()),
+            "how the parts are found"));
+  }
+
+  private static Grid table(Desk desk, ChangeResult change, List<ComparedGroup> groups) {
+    List<Row> rows = new ArrayList<>();
+    for (ComparedGroup group : groups) {
+      Cell none = Cells.text("");
+      rows.add(Cells.strong(Cells.text(group.title()), none, none, none, none));
+      group.rows().forEach(row -> rows.add(row(desk, row)));
+    }
     return Grid.wide(
-        Words.date(change.before()) + " against " + Words.date(change.after()),
-        List.of(
-            Cells.words("air of"),
-            Cells.numbers("air, " + numbers.unit(Unit.CELSIUS), 24),
-            Cells.numbers("relative humidity, %", 19),
-            Cells.numbers("percentage points", 19),
-            Cells.numbers("of that by temperature", 19),
-            Cells.numbers("by water in the air", 17),
-            Cells.numbers("vapour excess, " + numbers.unit(Unit.PASCAL), 25),
-            Cells.words("shown", 19)),
-        airs.stream().map(a -> row(desk, a)).toList(),
-        "Before → after. Percentage points are those of relative humidity. The excess over outdoors"
-            + " counts as changed where it changed by more than the errors of the instruments"
-            + " together.");
-  }
-
-  private static Row row(Desk desk, AirChange air) {
-    Numbers numbers = desk.numbers();
-    List<Cell> cells =
-        List.of(
-            Cells.text(Words.capital(air.name()))
-                .with(
-                    List.of(
-                        desk.index().mark(air.points()), desk.index().mark(air.excessChange()))),
-            pair(numbers, air.temperatureBefore(), air.temperatureAfter()),
-            pair(numbers, air.humidityBefore(), air.humidityAfter()),
-            Cells.text(numbers.plain(air.points())),
-            Cells.text(numbers.plain(air.pointsFromTemperature())),
-            Cells.text(numbers.plain(air.pointsFromMoisture())),
-            pair(numbers, air.excessBefore(), air.excessAfter()),
-            Cells.text(shown(air.shown())));
-    return new Row(cells, "home".equals(air.id()));
-  }
-
-  private static Cell pair(Numbers numbers, Figure before, Figure after) {
-    return Cells.text(numbers.plain(before) + " → " + numbers.plain(after));
-  }
-
-  private static String shown(Shown shown) {
-    return switch (shown) {
-      case FELL -> "fell";
-      case ROSE -> "rose";
-      case NOT_SHOWN -> "not shown";
-    };
-  }
-
-  private static Optional<Block> places(Desk desk, List<ColdSpotChange> places) {
-    if (places.isEmpty()) {
-      return Optional.empty();
-    }
-    Numbers numbers = desk.numbers();
-    String kelvin = numbers.unit(Unit.KELVIN);
-    String area = numbers.unit(Unit.SQUARE_METRE);
-    return Optional.of(
-        new Grid(
-            List.of(),
-            "Surfaces against the dew point of their room, and mould",
+            "Before and after on equal terms",
             List.of(
-                Cells.words("place"),
-                Cells.numbers("above dew point before, " + kelvin, 26),
-                Cells.numbers("after, " + kelvin, 20),
-                Cells.numbers("mould before, " + area, 19),
-                Cells.numbers("after, " + area, 14)),
-            places.stream()
-                .map(
-                    p ->
-                        Cells.row(
-                            Cells.text(Words.capital(p.name()), desk.room(p.room())),
-                            Cells.value(numbers, p.marginBefore()),
-                            Cells.value(numbers, p.marginAfter()),
-                            plain(numbers, p.mouldBefore()),
-                            plain(numbers, p.mouldAfter())))
-                .toList(),
-            ""));
+                Cells.words(""),
+                Cells.numbers(Words.date(change.before()), 27),
+                Cells.numbers(Words.date(change.after()), 27),
+                Cells.numbers("change", 34),
+                Cells.words("shown", 28)),
+            rows,
+            "Percentage points are differences of two percentages; “a quarter less” is a share of"
+                + " what it was. A filled mark: the change is greater than the errors of both"
+                + " visits together. An open mark: no change is shown.")
+        .densely();
   }
 
-  private static Cell flow(Numbers numbers, Optional<Figure> flow) {
-    return flow.map(f -> Cells.text(numbers.plain(f), Words.basis(f.basis())))
-        .orElse(Cells.text(Cells.NOTHING));
+  private static Row row(Desk desk, ComparedRow row) {
+    return Cells.row(
+        Cells.text(row.label()).with(row.figures().stream().map(desk.index()::mark).toList()),
+        value(row.before()),
+        value(row.after()),
+        value(row.change()),
+        Cells.shown(row.judgement()));
   }
 
-  private static Cell plain(Numbers numbers, Optional<Figure> figure) {
-    return Cells.text(figure.map(numbers::plain).orElse(Cells.NOTHING));
+  private static Cell value(Value value) {
+    return Cells.text(value.text(), value.more().isEmpty() ? "" : "(" + value.more() + ")");
   }
 
-  private static Optional<Block> fans(Desk desk, List<FanChange> fans) {
-    if (fans.isEmpty()) {
-      return Optional.empty();
+  private static void said(List<Block> blocks, String lead, String text) {
+    if (!text.isEmpty()) {
+      blocks.add(new Prose(List.of(), "", lead, Words.sentence(text)));
     }
-    Numbers numbers = desk.numbers();
-    String flow = numbers.unit(Unit.AIRFLOW);
-    return Optional.of(
-        new Grid(
-            List.of(),
-            "Fans",
-            List.of(
-                Cells.words("fan"),
-                Cells.numbers("before, " + flow, 30),
-                Cells.numbers("after, " + flow, 30)),
-            fans.stream()
-                .map(
-                    f ->
-                        Cells.row(
-                            Cells.text(Words.capital(f.name()), desk.room(f.room())),
-                            flow(numbers, f.flowBefore()),
-                            flow(numbers, f.flowAfter())))
-                .toList(),
-            "A dash: not there, or its flow is not known."));
-  }
-
-  private static void said(List<Block> blocks, String head, List<String> sentences) {
-    if (!sentences.isEmpty()) {
-      blocks.add(new Subhead(List.of(), head));
-      blocks.add(new Bullets(List.of(), sentences.stream().map(Words::sentence).toList()));
-    }
-  }
-
-  private static Optional<Block> mould(Desk desk, ChangeResult change) {
-    Optional<Figure> before = change.mouldBefore();
-    Optional<Figure> after = change.mouldAfter();
-    if (before.isEmpty() || after.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Prose(
-            List.of(),
-            "",
-            "Area with mould.",
-            desk.numbers().likely(before.get())
-                + " before, "
-                + desk.numbers().likely(after.get())
-                + " at this visit, over the places that give one."));
   }
 }

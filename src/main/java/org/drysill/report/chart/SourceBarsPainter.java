@@ -42,10 +42,15 @@ final class SourceBarsPainter {
   }
 
   private void bar(Plot plot, SourceBars.Row row, double at) {
-    plot.bar(bars.axis().min(), row.value().likely(), at, row.sum() ? Ink.LINE : Ink.DATA, BAR);
+    plot.bar(start(), row.value().likely(), at, row.sum() ? Ink.LINE : Ink.DATA, BAR);
     if (row.value().isSpread()) {
       plot.bar(row.value().low(), row.value().high(), at, Ink.INK, 1.5);
     }
+  }
+
+  /** Where bars begin: at zero, where the axis has it. */
+  private double start() {
+    return Math.max(bars.axis().min(), Math.min(0, bars.axis().max()));
   }
 
   private static Face face(SourceBars.Row row) {

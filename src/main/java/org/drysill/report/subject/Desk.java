@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drysill.assess.Assessment;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
@@ -28,12 +29,16 @@ public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex i
   /** A desk for a report. */
   public static Desk of(Subject subject) {
     Found found = Found.in(subject.results());
+    return new Desk(subject, found, numbers(subject.assessment()), new WorkingIndex(found));
+  }
+
+  /** Numbers in the units of the jurisdiction and the currency of the survey. */
+  public static Numbers numbers(Assessment assessment) {
     UnitSystem system =
-        subject.ventilation().rules().units() == ReportUnits.INCH_POUND
+        assessment.ventilation().rules().units() == ReportUnits.INCH_POUND
             ? UnitSystem.CUSTOMARY
             : UnitSystem.METRIC;
-    Numbers numbers = new Numbers(system, subject.home().money().currency());
-    return new Desk(subject, found, numbers, new WorkingIndex(found));
+    return new Numbers(system, assessment.home().money().currency());
   }
 
   /** True where the reader is no expert. */

@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.change.shown.Doubt;
+import org.drysill.assess.change.shown.Judgement;
 import org.drysill.physics.Range;
 import org.drysill.report.block.Bar;
 import org.drysill.report.block.Cell;
@@ -57,6 +59,16 @@ public final class Cells {
           case UNKNOWN -> "unknown";
         };
     return new Cell(Words.verdict(verdict), "", mark, Optional.empty(), List.of());
+  }
+
+  /** Whether a change is shown: its mark, its word, and why not in small type. */
+  public static Cell shown(Judgement judgement) {
+    return new Cell(
+        judgement.words(),
+        judgement.doubt().map(Doubt::words).orElse(""),
+        judgement.isShown() ? "seen" : "unseen",
+        Optional.empty(),
+        List.of());
   }
 
   /** A bar. */

@@ -83,7 +83,9 @@ public enum SurveyCode implements ProblemCode {
   /** Without year, month or day. */
   PATTERN_WITHOUT_DATE("S037", ERROR, "A pattern of time that says no date"),
   /** Two characters, or another than there is. */
-  NOT_A_MARK("S038", ERROR, "A delimiter or decimal mark that is none");
+  NOT_A_MARK("S038", ERROR, "A delimiter or decimal mark that is none"),
+  /** The one that is given is compared with. */
+  PREVIOUS_OTHER("S039", WARNING, "Another earlier survey than the one that is compared with");
 
   private final String code;
   private final Severity severity;

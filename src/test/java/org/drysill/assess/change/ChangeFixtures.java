@@ -1,13 +1,19 @@
 package org.drysill.assess.change;
 
+import java.util.Map;
 import org.drysill.assess.Home;
 import org.drysill.assess.HomeFixtures;
 import org.drysill.assess.humidity.HumidityAssessor;
+import org.drysill.assess.change.visit.VisitFacts;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.recovery.HeatRecoveryAssessor;
+import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.reference.readings.ReadingRules;
+import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.survey.log.Logs;
 
 /** Two visits to a home: on 11 February 2025 and on 22 January 2026, with fine instruments. */
 final class ChangeFixtures {
@@ -33,8 +39,13 @@ final class ChangeFixtures {
    * @param outdoor outdoor readings in flow style
    * @param rooms rooms as YAML list entries
    * @param timeline events in flow style
+   * @param address the address; empty for none
    */
-  record Visit(String outdoor, String rooms, String timeline) {}
+  record Visit(String outdoor, String rooms, String timeline, String address) {
+    Visit(String outdoor, String rooms, String timeline) {
+      this(outdoor, rooms, timeline, "");
+    }
+  }
 
   static Visit visit(String outdoor, String rooms) {
     return new Visit(outdoor, rooms, "");
@@ -49,7 +60,11 @@ final class ChangeFixtures {
     return "{temperature: %s C, humidity: %s %%, instrument: fine}".formatted(celsius, percent);
   }
 
-  private static VisitFacts facts(String date, Visit visit) {
+  static VisitFacts facts(String date, Visit visit) {
+    return facts(date, visit, Logs.none());
+  }
+
+  static VisitFacts facts(String date, Visit visit, Logs logs) {
     String text =
         """
         drysill: 1
@@ -59,17 +74,27 @@ final class ChangeFixtures {
             - {id: fine, kind: thermo-hygrometer, temperature_accuracy: 0.1 K, humidity_accuracy: 0.5 %}
             - {id: hood, kind: flow hood, flow_accuracy: 5 %}
           timeline: [TIMELINE]
-        dwelling: {jurisdiction: england, floor_area: 84 m2}
+        dwelling: {jurisdiction: england, floor_area: 84 m2ADDRESS}
         outdoor_readings: [OUTDOOR]
         rooms:
         """
             .replace("DATE", date)
             .replace("TIMELINE", visit.timeline())
+            .replace("ADDRESS", visit.address().isEmpty() ? "" : ", address: " + visit.address())
             .replace("OUTDOOR", visit.outdoor());
     Home home =
         HomeFixtures.of(HomeFixtures.read(text + visit.rooms().stripIndent().strip().indent(2)));
     HumidityResult humidity = HumidityAssessor.assess(home, RULES);
+    IndoorVapours vapour = IndoorVapours.of(humidity);
+    HeatRecoveryResult recovery =
+        HeatRecoveryAssessor.assess(home, Map.of(), RecoveryDefaults.bundled(), RULES.accuracy());
     return new VisitFacts(
-        home, humidity, SurfaceAssessor.assess(home, IndoorVapours.of(humidity), TABLES));
+        home,
+        logs,
+        humidity,
+        vapour,
+        SurfaceAssessor.assess(home, vapour, TABLES),
+        recovery,
+        humidity.findings());
   }
 }

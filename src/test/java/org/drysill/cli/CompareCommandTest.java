@@ -1,0 +1,122 @@
+package org.drysill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareCommandTest {
+  private static final String BEFORE = "example-surveys/top-floor-flat/before/survey.yaml";
+  private static final String AFTER = "example-surveys/top-floor-flat/survey.yaml";
+  private static final String SMALL =
+      """
+      drysill: 1
+      visit: {date: 2026-01-22}
+      dwelling: {jurisdiction: england, floor_area: 84 m2}
+      rooms:
+        - {id: kitchen, use: kitchen}
+      """;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  @TempDir private Path folder;
+
+  private int run(String... arguments) {
+    return Main.run(
+        new PrintWriter(out, true), new PrintWriter(err, true), Map.of(), false, arguments);
+  }
+
+  private String file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  @Test
+  void a_table_in_words_says_of_every_change_whether_it_is_shown() {
+    assertThat(run("compare", BEFORE, AFTER)).isZero();
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString())
+        .contains("11 February 2025", "29 January 2026", "Relative humidity, %")
+        .containsPattern("Living room +64 \\(18.9 °C\\) +50 \\(19.6 °C\\) +−14 points \\(a fifth less\\) +fell")
+        .containsPattern("Kitchen fan, kitchen +– \\(not there\\) .*not shown: there at one visit only")
+        .containsPattern("Bathroom fan, bathroom .*\\+3.7 +rose")
+        .contains("Readings of two moments cannot prove a lasting change")
+        .doesNotContain("names no earlier", "names another", "Optional", "\u00a0", "\u001b");
+  }
+
+  @Test
+  void the_other_way_round_the_dates_are_wrong_and_the_place_is_told() {
+    assertThat(run("compare", AFTER, BEFORE)).isEqualTo(1);
+    assertThat(err.toString()).contains("before/survey.yaml:6", "S013", "1 error");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void errors_of_both_surveys_are_told_with_their_places() throws IOException {
+    String before = file("before.yaml", SMALL.replace("use: kitchen", "use: kitschen"));
+    String after = file("after.yaml", SMALL.replace("84 m2", "84 kg"));
+    assertThat(run("compare", before, after, "-o", folder.resolve("out.pdf").toString()))
+        .isEqualTo(1);
+    assertThat(err.toString()).contains("before.yaml:5", "after.yaml:3", "2 errors");
+    assertThat(folder.resolve("out.pdf")).doesNotExist();
+    assertThat(run("compare", folder.resolve("gone.yaml").toString(), after)).isEqualTo(1);
+    assertThat(err.toString()).contains("gone.yaml").contains("Y001");
+  }
+
+  @Test
+  void wrong_use_ends_with_2() {
+    assertThat(run("compare", AFTER)).isEqualTo(2);
+    assertThat(run("compare", AFTER, AFTER)).isEqualTo(2);
+    assertThat(err.toString()).contains("<after.yaml>", "before and after are the same file");
+  }
+
+  @Test
+  void a_later_survey_that_names_none_or_another_is_compared_and_told() throws IOException {
+    String before = file("before.yaml", SMALL.replace("2026-01-22", "2025-02-11"));
+    assertThat(run("compare", before, file("after.yaml", SMALL))).isZero();
+    assertThat(out.toString())
+        .contains("names no earlier survey; it is compared with " + before)
+        .contains("One home? The address is not stated in both surveys")
+        .contains("Nothing was read or seen at both visits that could be compared.");
+    String other =
+        file("other.yaml", SMALL.replace("2026-01-22", "2026-01-22, previous: gone.yaml"));
+    assertThat(run("compare", before, other, "--verbose")).isZero();
+    assertThat(out.toString()).contains("names another earlier survey");
+    assertThat(err.toString()).contains("other.yaml:2", "S039");
+  }
+
+  @Test
+  void quiet_says_nothing() {
+    assertThat(run("compare", BEFORE, AFTER, "--quiet")).isZero();
+    assertThat(out.toString()).isEmpty();
+  }
+
+  /** The later survey names nothing here, and its report has the change all the same. */
+  @Test
+  void the_report_and_the_results_of_the_later_visit_are_written_with_the_change()
+      throws IOException {
+    String later = Files.readString(Path.of(AFTER)).replace("  previous: before/survey.yaml\n", "");
+    Path pdf = folder.resolve("out.pdf");
+    Path json = folder.resolve("out.json");
+    int status =
+        run("compare", BEFORE, file("after.yaml", later), "-o", pdf.toString(), "--json", json.toString());
+    assertThat(status).as(() -> err.toString()).isZero();
+    assertThat(out.toString()).contains("names no earlier survey").endsWith(pdf + System.lineSeparator());
+    assertThat(Files.size(pdf)).isPositive();
+    assertThat(Files.readString(json)).contains("\"same_home\"", "\"from_indoors");
+  }
+
+  @Test
+  void a_folder_that_cannot_be_written_ends_with_3() throws IOException {
+    String before = file("before.yaml", SMALL.replace("2026-01-22", "2025-02-11"));
+    String after = file("after.yaml", SMALL);
+    Path json = folder.resolve("missing").resolve("out.json");
+    assertThat(run("compare", before, after, "--json", json.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("cannot write");
+  }
+}
