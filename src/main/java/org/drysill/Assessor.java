@@ -128,8 +128,7 @@ final class Assessor {
         humidity,
         vapour,
         SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled()),
-        HeatRecoveryAssessor.assess(
-            home, flows(air), data.recovery(), data.readings().accuracy()));
+        HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy()));
   }
 
   private static VisitFacts facts(
@@ -146,8 +145,7 @@ final class Assessor {
         vapour,
         cold,
         recovery,
-        Stream.of(
-                air.findings(), humidity.findings(), cold.findings(), recovery.findings())
+        Stream.of(air.findings(), humidity.findings(), cold.findings(), recovery.findings())
             .flatMap(List::stream)
             .toList());
   }

@@ -42,8 +42,10 @@ class CompareCommandTest {
     assertThat(err.toString()).isEmpty();
     assertThat(out.toString())
         .contains("11 February 2025", "29 January 2026", "Relative humidity, %")
-        .containsPattern("Living room +64 \\(18.9 °C\\) +50 \\(19.6 °C\\) +−14 points \\(a fifth less\\) +fell")
-        .containsPattern("Kitchen fan, kitchen +– \\(not there\\) .*not shown: there at one visit only")
+        .containsPattern(
+            "Living room +64 \\(18.9 °C\\) +50 \\(19.6 °C\\) +−14 points \\(a fifth less\\) +fell")
+        .containsPattern(
+            "Kitchen fan, kitchen +– \\(not there\\) .*not shown: there at one visit only")
         .containsPattern("Bathroom fan, bathroom .*\\+3.7 +rose")
         .contains("Readings of two moments cannot prove a lasting change")
         .doesNotContain("names no earlier", "names another", "Optional", "\u00a0", "\u001b");
@@ -104,9 +106,18 @@ class CompareCommandTest {
     Path pdf = folder.resolve("out.pdf");
     Path json = folder.resolve("out.json");
     int status =
-        run("compare", BEFORE, file("after.yaml", later), "-o", pdf.toString(), "--json", json.toString());
+        run(
+            "compare",
+            BEFORE,
+            file("after.yaml", later),
+            "-o",
+            pdf.toString(),
+            "--json",
+            json.toString());
     assertThat(status).as(() -> err.toString()).isZero();
-    assertThat(out.toString()).contains("names no earlier survey").endsWith(pdf + System.lineSeparator());
+    assertThat(out.toString())
+        .contains("names no earlier survey")
+        .endsWith(pdf + System.lineSeparator());
     assertThat(Files.size(pdf)).isPositive();
     assertThat(Files.readString(json)).contains("\"same_home\"", "\"from_indoors");
   }

@@ -36,7 +36,7 @@ public final class ChangeAssessor {
     OutdoorLikeness outdoor = airs.outdoor();
     Mould mould = new Mould(before.home(), after.home(), rules.change());
     Optional<MouldChange> area = mould.all();
-    List<ColdSpotChange> places = 
+    List<ColdSpotChange> places =
         new ColdSpots(before, after, airs.rooms(), mould, rules.change()).all();
     ChangeFindings findings = new ChangeFindings(rules.change());
     return new ChangeResult(

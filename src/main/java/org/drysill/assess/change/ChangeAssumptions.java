@@ -18,8 +18,7 @@ final class ChangeAssumptions {
     this.rules = rules;
   }
 
-  List<Assumption> of(
-      VisitFacts before, List<ColdSpotChange> places, Optional<MouldChange> mould) {
+  List<Assumption> of(VisitFacts before, List<ColdSpotChange> places, Optional<MouldChange> mould) {
     List<Assumption> all = new ArrayList<>();
     all.add(weather());
     if (places.stream().anyMatch(p -> p.sameAir().isPresent())) {

@@ -35,8 +35,7 @@ final class ChangeChapter implements Chapter {
     List<Block> blocks = new ArrayList<>();
     if (change.sameHome().verdict() == Verdict.SHORT) {
       blocks.add(
-          new CautionBlock(
-              List.of(), "Is it one home?", Words.sentence(change.sameHome().said())));
+          new CautionBlock(List.of(), "Is it one home?", Words.sentence(change.sameHome().said())));
     }
     blocks.add(
         new Prose(

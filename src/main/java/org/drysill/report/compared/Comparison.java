@@ -83,8 +83,7 @@ public final class Comparison {
   private ComparedRow humidity(AirChange air) {
     return new ComparedRow(
         Words.capital(air.name()),
-        new Value(
-            numbers.plain(air.humidity().before()), numbers.likely(air.temperatureBefore())),
+        new Value(numbers.plain(air.humidity().before()), numbers.likely(air.temperatureBefore())),
         new Value(numbers.plain(air.humidity().after()), numbers.likely(air.temperatureAfter())),
         new Value(
             points(air.humidity().points()),
@@ -100,12 +99,10 @@ public final class Comparison {
   private ComparedGroup places() {
     List<ComparedRow> rows = new ArrayList<>();
     for (ColdSpotChange place : change.coldSpots()) {
-      place
-          .sameAir()
-          .filter(SameAirChange::read)
-          .ifPresent(same -> rows.add(place(place, same)));
+      place.sameAir().filter(SameAirChange::read).ifPresent(same -> rows.add(place(place, same)));
     }
-    return new ComparedGroup("Humidity at cold surfaces in the same air, % (f: temperature factor)", rows);
+    return new ComparedGroup(
+        "Humidity at cold surfaces in the same air, % (f: temperature factor)", rows);
   }
 
   private ComparedRow place(ColdSpotChange place, SameAirChange same) {

@@ -13,8 +13,8 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.change.air.AirChange;
-import org.drysill.assess.change.shown.Shown;
 import org.drysill.assess.change.shown.ChangeWords;
+import org.drysill.assess.change.shown.Shown;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,7 +36,8 @@ class AirChangeTest {
     AirChange change = room(compare(living(20, 55), living(20, 41)));
     assertThat(change.humidity().points().likely()).isCloseTo(-0.14, within(1e-12));
     assertThat(change.humidity().points().unit()).isEqualTo(Unit.PERCENTAGE_POINT);
-    assertThat(change.humidity().relative().orElseThrow().likely()).isCloseTo(-0.14 / 0.55, within(1e-12));
+    assertThat(change.humidity().relative().orElseThrow().likely())
+        .isCloseTo(-0.14 / 0.55, within(1e-12));
     assertThat(change.humidity().relative().orElseThrow().unit()).isEqualTo(Unit.PERCENT);
     assertThat(change.said())
         .startsWith(
@@ -50,7 +51,9 @@ class AirChangeTest {
     AirChange change = room(compare(living(20, 55), living(20, 41)));
     double error = change.humidity().points().value().high() - change.humidity().points().likely();
     assertThat(error).isCloseTo(0.005 * Math.sqrt(2), within(1e-12));
-    double relative = change.humidity().relative().orElseThrow().value().high() - change.humidity().relative().orElseThrow().likely();
+    double relative =
+        change.humidity().relative().orElseThrow().value().high()
+            - change.humidity().relative().orElseThrow().likely();
     assertThat(relative).isCloseTo(0.005 / 0.55 * Math.hypot(1, 41 / 55.0), within(1e-12));
   }
 
@@ -60,7 +63,8 @@ class AirChangeTest {
     double dry = 60 * 2062.68 / 2485.34;
     AirChange change = room(compare(living(18, 60), living(21, dry)));
     assertThat(change.humidity().fromMoisture().likely()).isCloseTo(0, within(1e-4));
-    assertThat(change.humidity().fromTemperature().likely()).isCloseTo((dry - 60) / 100, within(1e-4));
+    assertThat(change.humidity().fromTemperature().likely())
+        .isCloseTo((dry - 60) / 100, within(1e-4));
     assertThat(change.shown()).isEqualTo(Shown.NOT_SHOWN);
     assertThat(change.said()).contains("within the error of both visits together");
   }
@@ -70,7 +74,9 @@ class AirChangeTest {
     AirChange change = room(compare(living(20, 55), living(20, 41)));
     assertThat(change.humidity().fromTemperature().likely()).isZero();
     assertThat(change.humidity().fromMoisture().likely()).isCloseTo(-0.14, within(1e-12));
-    assertThat(change.said()).contains("+0.0 points by the temperature of the air, +0.0 by outdoor air and −14.0 by moisture");
+    assertThat(change.said())
+        .contains(
+            "+0.0 points by the temperature of the air, +0.0 by outdoor air and −14.0 by moisture");
   }
 
   @Test
@@ -78,7 +84,8 @@ class AirChangeTest {
     ChangeResult fell = compare(living(20, 55), living(20, 41));
     assertThat(room(fell).shown()).isEqualTo(Shown.FELL);
     assertThat(room(fell).excess().change().likely()).isCloseTo(-0.14 * 2336.95, within(0.01));
-    assertThat(room(fell).said()).contains("it fell; the change is greater than the error of both visits together");
+    assertThat(room(fell).said())
+        .contains("it fell; the change is greater than the error of both visits together");
     assertThat(finding(fell, "change.vapour_excess").verdict()).isEqualTo(Verdict.MEETS);
     assertThat(finding(fell, "change.vapour_excess").settledBy()).isEmpty();
   }
@@ -87,7 +94,8 @@ class AirChangeTest {
   void a_rise_is_shown_as_one() {
     ChangeResult rose = compare(living(20, 41), living(20, 55));
     assertThat(room(rose).shown()).isEqualTo(Shown.ROSE);
-    assertThat(room(rose).said()).contains("it rose; the change is greater than the error of both visits together");
+    assertThat(room(rose).said())
+        .contains("it rose; the change is greater than the error of both visits together");
     assertThat(finding(rose, "change.vapour_excess").verdict()).isEqualTo(Verdict.SHORT);
   }
 
@@ -106,7 +114,8 @@ class AirChangeTest {
     assertThat(unlike.outdoor().said())
         .contains("5.0 °C before and 10.1 °C after", "further apart");
     assertThat(room(unlike).shown()).isEqualTo(Shown.NOT_SHOWN);
-    assertThat(room(unlike).said()).contains("further apart than the 5 K up to which weather counts as alike");
+    assertThat(room(unlike).said())
+        .contains("further apart than the 5 K up to which weather counts as alike");
     assertThat(finding(unlike, "change.outdoor").verdict()).isEqualTo(Verdict.SHORT);
     assertThat(finding(unlike, "change.outdoor").settledBy()).isPresent();
   }
@@ -126,7 +135,8 @@ class AirChangeTest {
   void without_outdoor_air_at_both_visits_nothing_is_shown() {
     ChangeResult once = compare(visit(OUTDOOR, living(20, 75)), visit("", living(20, 41)));
     assertThat(once.outdoor().said()).contains("not read at both visits");
-    assertThat(room(once).said()).contains("outdoor air was not read with the rooms at both visits");
+    assertThat(room(once).said())
+        .contains("outdoor air was not read with the rooms at both visits");
     assertThat(finding(once, "change.outdoor").verdict()).isEqualTo(Verdict.UNKNOWN);
     ChangeResult other = compare(visit("", living(20, 75)), visit(OUTDOOR, living(20, 41)));
     assertThat(room(other).shown()).isEqualTo(Shown.NOT_SHOWN);

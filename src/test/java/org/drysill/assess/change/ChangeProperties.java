@@ -28,8 +28,7 @@ class ChangeProperties {
           fans: [{id: fan, kind: intermittent extract, measured_flow: {value: %d l/s, instrument: hood}}]
         """
             .formatted(celsius, percent, factor, mould, flow);
-    String outdoor =
-        "{temperature: %.2f C, humidity: 80 %%, instrument: fine}".formatted(outdoors);
+    String outdoor = "{temperature: %.2f C, humidity: 80 %%, instrument: fine}".formatted(outdoors);
     return ChangeFixtures.facts("2026-01-22", new Visit(outdoor, rooms, ""));
   }
 

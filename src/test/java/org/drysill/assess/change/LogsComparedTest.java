@@ -162,8 +162,9 @@ class LogsComparedTest {
     assertThat(later.excess().judgement().doubt()).contains(Doubt.TOO_SHORT);
     AirChange seven = room(compare(logs(7, steady(20, 60)), logs(7, steady(20, 45))));
     assertThat(seven.shown()).isEqualTo(Shown.FELL);
-    assertThat(finding(compare(logs(1, steady(20, 60)), logs(7, steady(20, 45))), "change.lasting")
-            .verdict())
+    assertThat(
+            finding(compare(logs(1, steady(20, 60)), logs(7, steady(20, 45))), "change.lasting")
+                .verdict())
         .isEqualTo(Verdict.UNKNOWN);
   }
 
@@ -213,7 +214,8 @@ class LogsComparedTest {
   void the_home_counts_logged_rooms_where_there_are_some() {
     String both =
         LIVING
-            + "\n- {id: bed, use: bedroom, readings: [%s]}".formatted(ChangeFixtures.reading(18, 70));
+            + "\n- {id: bed, use: bedroom, readings: [%s]}"
+                .formatted(ChangeFixtures.reading(18, 70));
     Map<String, Log> rooms = new LinkedHashMap<>();
     rooms.put("living", log(14, steady(20, 60)));
     Logs logs = new Logs(rooms, Optional.of(log(14, steady(5, 80))));

@@ -100,7 +100,8 @@ class PlacesAndFansTest {
         .isEqualTo(Verdict.SHORT);
     assertThat(mould(", mould_area: 0.15..0.16 m2", ", mould_area: 0.18..0.20 m2").verdict())
         .isEqualTo(Verdict.SHORT);
-    assertThat(mould(", mould_seen: none", ", mould_seen: none").because()).contains("either visit");
+    assertThat(mould(", mould_seen: none", ", mould_seen: none").because())
+        .contains("either visit");
     assertThat(mould(", mould_seen: none", ", mould_seen: none").verdict())
         .isEqualTo(Verdict.MEETS);
   }
@@ -128,7 +129,8 @@ class PlacesAndFansTest {
                 "{id: f, kind: intermittent extract, measured_flow: {value: 20 l/s, instrument: hood}}")
             .get(0);
     assertThat(change.said())
-        .isEqualTo("Before: intermittent extract, 15.0 l/s declared, not measured."
+        .isEqualTo(
+            "Before: intermittent extract, 15.0 l/s declared, not measured."
                 + " After: intermittent extract, 20.0 l/s measured.");
     assertThat(change.flowAfter().orElseThrow().value().low() * 1000).isCloseTo(19, within(1e-9));
     assertThat(change.flowAfter().orElseThrow().working().formula()).isEqualTo("as measured");
@@ -178,8 +180,8 @@ class PlacesAndFansTest {
   }
 
   /**
-   * At 5 °C and 85 % outdoors (741 Pa) and 18 °C in the room a factor of 0.7 is 14.1 °C, ps 1608 Pa.
-   * Readings at 18 °C (ps 2062.7 Pa) with 697.5 Pa outdoors: 60 % is an excess of 540 Pa.
+   * At 5 °C and 85 % outdoors (741 Pa) and 18 °C in the room a factor of 0.7 is 14.1 °C, ps 1608
+   * Pa. Readings at 18 °C (ps 2062.7 Pa) with 697.5 Pa outdoors: 60 % is an excess of 540 Pa.
    */
   @Test
   void a_surface_is_brought_to_the_same_air() {
@@ -224,8 +226,7 @@ class PlacesAndFansTest {
   void the_error_of_one_unmeasured_factor_counts_once() {
     SameAirChange same = sameAir(spots(60, corner("")), spots(55, corner("")));
     SameAirChange two =
-        sameAir(
-            spots(60, corner("")), spots(55, corner("").replace("0.7", "0.7000001")));
+        sameAir(spots(60, corner("")), spots(55, corner("").replace("0.7", "0.7000001")));
     assertThat(two.change().likely()).isCloseTo(same.change().likely(), within(1e-5));
     assertThat(width(two)).isGreaterThan(2 * width(same));
   }
@@ -269,13 +270,11 @@ class PlacesAndFansTest {
     FanChange fresh = fans("", FAN.formatted(20)).get(0);
     assertThat(fresh.judgement().doubt()).contains(Doubt.AT_ONE_VISIT);
     assertThat(fresh.kindBefore()).isEmpty();
-    assertThat(fans(FAN.formatted(20), "").get(0).judgement().doubt())
-        .contains(Doubt.AT_ONE_VISIT);
+    assertThat(fans(FAN.formatted(20), "").get(0).judgement().doubt()).contains(Doubt.AT_ONE_VISIT);
   }
 
   private static List<RecoveryChange> recovery(String before, String after) {
-    String unit =
-        "- {id: bed, use: bedroom, fans: [{id: hr, kind: simultaneous heat recovery%s}]}";
+    String unit = "- {id: bed, use: bedroom, fans: [{id: hr, kind: simultaneous heat recovery%s}]}";
     return compare(unit.formatted(before), unit.formatted(after)).recovery();
   }
 

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SameHomeTest {
   private static ChangeResult at(String before, String after) {
     String room = living(20, 55);
-    return compare(
-        new Visit(OUTDOOR, room, "", before), new Visit(OUTDOOR, room, "", after));
+    return compare(new Visit(OUTDOOR, room, "", before), new Visit(OUTDOOR, room, "", after));
   }
 
   @ParameterizedTest
@@ -47,7 +46,8 @@ class SameHomeTest {
 
   @Test
   void homes_without_a_room_in_common_are_not_compared() {
-    ChangeResult other = compare(living(20, 55), living(20, 55).replace("id: living", "id: lounge"));
+    ChangeResult other =
+        compare(living(20, 55), living(20, 55).replace("id: living", "id: lounge"));
     assertThat(other.sameHome().verdict()).isEqualTo(Verdict.SHORT);
     assertThat(other.sameHome().said()).contains("No room is in both surveys");
     assertThat(other.rooms()).isEmpty();
@@ -80,7 +80,8 @@ class SameHomeTest {
   @Test
   void planning_values_that_were_used_are_among_the_assumptions() {
     String spot =
-        living(20, 55).replace("}]}", "}], cold_spots: [{id: c, kind: external corner, mould_area: 1 m2}]}");
+        living(20, 55)
+            .replace("}]}", "}], cold_spots: [{id: c, kind: external corner, mould_area: 1 m2}]}");
     assertThat(compare(spot, spot).assumptions())
         .extracting(Assumption::id)
         .contains("change.same_air", "change.mould_area");

@@ -114,8 +114,7 @@ final class AirChangeFigures {
             String.format(Locale.ROOT, "plus or minus %.0f Pa", pair.error())));
   }
 
-  private Pair pair(
-      String id, String name, Function<AirState, Range> what, Unit unit) {
+  private Pair pair(String id, String name, Function<AirState, Range> what, Unit unit) {
     return new Pair(
         state(id + "_before", name + " before", what.apply(before), unit),
         state(id + "_after", name + " after", what.apply(after), unit));

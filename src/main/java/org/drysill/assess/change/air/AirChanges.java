@@ -108,8 +108,7 @@ public final class AirChanges {
     if (known && knownLater) {
       notCompared.add(air(room) + "read at one visit and logged at the other");
     } else if (known || knownLater) {
-      notCompared.add(
-          air(room) + "read at the " + (known ? "earlier" : "later") + " visit only");
+      notCompared.add(air(room) + "read at the " + (known ? "earlier" : "later") + " visit only");
     }
   }
 

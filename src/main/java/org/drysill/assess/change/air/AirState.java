@@ -61,7 +61,10 @@ record AirState(
     Range temperature = weighted(rooms, AirState::temperature);
     double pressure = weighted(rooms, r -> Range.exactly(r.pressure())).likely();
     return new AirState(
-        all.stream().map(AirState::spell).min(Comparator.comparingDouble(Spell::days)).orElseThrow(),
+        all.stream()
+            .map(AirState::spell)
+            .min(Comparator.comparingDouble(Spell::days))
+            .orElseThrow(),
         temperature,
         humidity(temperature, pressure, weighted(rooms, AirState::humidity)),
         weighted(rooms, AirState::excess),
@@ -73,14 +76,12 @@ record AirState(
 
   /** Vapour pressure [Pa]. */
   double pressure() {
-    return humidity.likely()
-        * Iso13788Vapour.saturationPressureOverWaterPa(temperature.likely());
+    return humidity.likely() * Iso13788Vapour.saturationPressureOverWaterPa(temperature.likely());
   }
 
   /** What the split of the humidity needs. */
   SplitAir forSplit() {
-    return new SplitAir(
-        temperature.likely(), humidity.likely(), outdoorPressure.likely());
+    return new SplitAir(temperature.likely(), humidity.likely(), outdoorPressure.likely());
   }
 
   /** The errors of {@link #forSplit}, plus or minus. */

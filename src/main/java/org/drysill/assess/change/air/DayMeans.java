@@ -53,8 +53,7 @@ final class DayMeans {
       return 0;
     }
     double independent = Math.max(2, means.length * (1 - correlation) / (1 + correlation));
-    return StudentT.twoSided(level, independent - 1)
-        * Math.sqrt(variance(means) / independent);
+    return StudentT.twoSided(level, independent - 1) * Math.sqrt(variance(means) / independent);
   }
 
   private static double variance(double[] values) {

@@ -51,8 +51,7 @@ record HumiditySplit(double fromTemperature, double fromOutdoors, double fromInd
     return Range.around(part.applyAsDouble(of(first, second)), Math.sqrt(squares));
   }
 
-  private static double squares(
-      SplitAir air, SplitAir error, ToDoubleFunction<SplitAir> part) {
+  private static double squares(SplitAir air, SplitAir error, ToDoubleFunction<SplitAir> part) {
     return square(part, air.warmerBy(error.celsius()), air.warmerBy(-error.celsius()))
         + square(part, air.damperBy(error.humidity()), air.damperBy(-error.humidity()))
         + square(

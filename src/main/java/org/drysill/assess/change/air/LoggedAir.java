@@ -77,9 +77,7 @@ final class LoggedAir {
     outdoorHumidity.add(at, seconds, outdoor.humidity().mean(outside));
     outdoorPressure.add(at, seconds, outdoor.vapourPressure().mean(outside));
     excess.add(
-        at,
-        seconds,
-        room.vapourPressure().mean(bin) - outdoor.vapourPressure().mean(outside));
+        at, seconds, room.vapourPressure().mean(bin) - outdoor.vapourPressure().mean(outside));
     content.add(
         at, seconds, room.vapourContent().mean(bin) - outdoor.vapourContent().mean(outside));
   }
@@ -90,8 +88,7 @@ final class LoggedAir {
     double instruments = Math.hypot(inside.vapourPressureError(), outside.vapourPressureError());
     double days = scatter(excess);
     double contentByInstruments =
-        VapourBalance.contentExcessKgM3(
-            instruments, temperature.mean(), outdoorTemperature.mean());
+        VapourBalance.contentExcessKgM3(instruments, temperature.mean(), outdoorTemperature.mean());
     return new AirState(
         new Spell(true, excess.days(), 1 - excess.days() * 86400 / (end - begin)),
         bounded(temperature, inside.temperature()),

@@ -65,8 +65,7 @@ record Outdoors(Range temperature, Optional<Range> pressure, String from) {
 
   private List<Input> inputs() {
     List<Input> inputs = new ArrayList<>();
-    inputs.add(
-        Input.of("Te", "Outdoor temperature", temperature, Unit.CELSIUS, Basis.MEASURED));
+    inputs.add(Input.of("Te", "Outdoor temperature", temperature, Unit.CELSIUS, Basis.MEASURED));
     pressure.ifPresent(
         p -> inputs.add(Input.of("pe", "Outdoor vapour", p, Unit.PASCAL, Basis.MEASURED)));
     return inputs;
@@ -83,8 +82,7 @@ record Outdoors(Range temperature, Optional<Range> pressure, String from) {
             celsius, reading.humidity().orElseThrow().value(), HumidityReference.OVER_WATER));
   }
 
-  private static Range mean(
-      List<OutdoorReading> readings, Function<OutdoorReading, Range> what) {
+  private static Range mean(List<OutdoorReading> readings, Function<OutdoorReading, Range> what) {
     return readings.stream()
         .map(what)
         .reduce(Range.exactly(0), Range::plus)

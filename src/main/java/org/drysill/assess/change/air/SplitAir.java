@@ -20,7 +20,10 @@ record SplitAir(double celsius, double humidity, double outdoorPa) {
     return humidity / perPascal();
   }
 
-  /** What is there on top of outdoors: from what is released indoors, by the air that carries it off [Pa]. */
+  /**
+   * What is there on top of outdoors: from what is released indoors, by the air that carries it off
+   * [Pa].
+   */
   double excess() {
     return pressure() - outdoorPa;
   }

@@ -21,8 +21,7 @@ final class Weather {
   /** What stands against comparing; empty where nothing does. */
   Optional<Judgement> doubt(Outdoors before, Outdoors after) {
     if (apart(before.temperature(), after.temperature()) > rules.alikeWithin().value()) {
-      return Optional.of(
-          Judgement.notShown(Doubt.WEATHER_UNLIKE, temperatures(before, after)));
+      return Optional.of(Judgement.notShown(Doubt.WEATHER_UNLIKE, temperatures(before, after)));
     }
     if (apartInVapour(before, after) > rules.vapourWithin().value()) {
       return Optional.of(Judgement.notShown(Doubt.WEATHER_UNLIKE, vapours(before, after)));

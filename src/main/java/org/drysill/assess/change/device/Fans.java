@@ -103,9 +103,7 @@ public final class Fans {
                         Locale.ROOT,
                         "plus or minus %.1f l/s",
                         pair.error() * LITRES_PER_CUBIC_METRE)))
-        .orElse(
-            Judgement.notShown(
-                Doubt.NOT_MEASURED, "its flow was not measured at both visits"));
+        .orElse(Judgement.notShown(Doubt.NOT_MEASURED, "its flow was not measured at both visits"));
   }
 
   private static Optional<Pair> measured(Optional<Figure> before, Optional<Figure> after) {

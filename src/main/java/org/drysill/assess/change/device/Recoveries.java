@@ -31,8 +31,7 @@ public final class Recoveries {
                         second ->
                             change(
                                 is,
-                                new Pair(
-                                    named(is, "before", first), named(is, "after", second)))));
+                                new Pair(named(is, "before", first), named(is, "after", second)))));
   }
 
   private static RecoveryChange change(RecoveryUnit unit, Pair pair) {
@@ -43,11 +42,15 @@ public final class Recoveries {
         pair.before(),
         pair.after(),
         pair.change(
-            id(unit) + "_change", "Change of the measured heat recovery", Unit.PERCENTAGE_POINT, "η"),
+            id(unit) + "_change",
+            "Change of the measured heat recovery",
+            Unit.PERCENTAGE_POINT,
+            "η"),
         Judgement.byError(
             pair.difference(),
             pair.error(),
-            String.format(Locale.ROOT, "plus or minus %.0f percentage points", pair.error() * 100)));
+            String.format(
+                Locale.ROOT, "plus or minus %.0f percentage points", pair.error() * 100)));
   }
 
   private static Figure named(RecoveryUnit unit, String when, Figure ratio) {

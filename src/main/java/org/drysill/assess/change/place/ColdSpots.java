@@ -22,11 +22,7 @@ public final class ColdSpots {
 
   /** Compares the places of two visits, with the air of the rooms of both. */
   public ColdSpots(
-      VisitFacts before,
-      VisitFacts after,
-      List<AirChange> rooms,
-      Mould mould,
-      ChangeRules rules) {
+      VisitFacts before, VisitFacts after, List<AirChange> rooms, Mould mould, ChangeRules rules) {
     this.sameAir = new SameAir(before, after, rooms, rules.referenceAir());
     this.before = before;
     this.after = after;

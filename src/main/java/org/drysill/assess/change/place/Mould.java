@@ -54,8 +54,7 @@ public final class Mould {
         change(
             id(spot),
             new Pair(
-                figure(spot, "before", before.get(spot)),
-                figure(spot, "after", after.get(spot)))));
+                figure(spot, "before", before.get(spot)), figure(spot, "after", after.get(spot)))));
   }
 
   private static MouldChange change(String id, Pair pair) {

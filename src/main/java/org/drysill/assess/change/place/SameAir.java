@@ -107,8 +107,7 @@ final class SameAir {
                 error,
                 String.format(Locale.ROOT, "plus or minus %.0f percentage points", error * 100))
             : Judgement.notShown(
-                Doubt.OUTDOORS_NOT_READ,
-                "outdoor air was not read with the rooms at both visits"));
+                Doubt.OUTDOORS_NOT_READ, "outdoor air was not read with the rooms at both visits"));
   }
 
   private static double error(SurfaceState was, SurfaceState is, boolean sameUnknown) {
@@ -140,8 +139,7 @@ final class SameAir {
   }
 
   private static Figure factor(String id, String when, ColdPlace place) {
-    return OwnId.of(
-        id + ".factor_" + when, "Temperature factor " + when, place.factor().figure());
+    return OwnId.of(id + ".factor_" + when, "Temperature factor " + when, place.factor().figure());
   }
 
   private CommonAir air(String id, Figure first, Figure second) {
@@ -154,8 +152,7 @@ final class SameAir {
             Unit.CELSIUS,
             Basis.ASSUMED,
             () -> new Working("as assumed", List.of(), List.of(rules.source()), Optional.empty())),
-        MoistAir.vapourPressurePa(
-            celsius, rules.humidity().value(), HumidityReference.OVER_WATER),
+        MoistAir.vapourPressurePa(celsius, rules.humidity().value(), HumidityReference.OVER_WATER),
         new Figure(
             id + ".indoor",
             "Mean temperature of the room at both visits",
@@ -165,8 +162,7 @@ final class SameAir {
             () ->
                 new Working(
                     "(T1 + T2) / 2",
-                    List.of(
-                        Input.of("T1", first), Input.of("T2", second)),
+                    List.of(Input.of("T1", first), Input.of("T2", second)),
                     List.of(),
                     Optional.empty())),
         rules.source());

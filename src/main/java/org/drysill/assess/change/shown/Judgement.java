@@ -26,7 +26,8 @@ public record Judgement(Shown shown, Optional<Doubt> doubt, String criterion) {
   public static Judgement byError(double change, double error, String errorSaid) {
     if (Math.abs(change) <= error) {
       return notShown(
-          Doubt.WITHIN_ERROR, "the change is within the error of both visits together, " + errorSaid);
+          Doubt.WITHIN_ERROR,
+          "the change is within the error of both visits together, " + errorSaid);
     }
     return new Judgement(
         change < 0 ? Shown.FELL : Shown.ROSE,

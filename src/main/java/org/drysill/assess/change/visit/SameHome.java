@@ -59,8 +59,7 @@ public record SameHome(Verdict verdict, String said, List<String> unmatched) {
               + "” after: what follows holds only if both are of one home",
           unmatched);
     }
-    return new SameHome(
-        Verdict.MEETS, "Both surveys are of “" + after.get() + "”", unmatched);
+    return new SameHome(Verdict.MEETS, "Both surveys are of “" + after.get() + "”", unmatched);
   }
 
   private static Optional<String> address(Home home) {

@@ -26,10 +26,7 @@ class HumidityChangesTest {
   }
 
   @ParameterizedTest(name = "{11}")
-  @CsvFileSource(
-      resources = "/reference/humidity_changes.csv",
-      delimiter = ';',
-      numLinesToSkip = 3)
+  @CsvFileSource(resources = "/reference/humidity_changes.csv", delimiter = ';', numLinesToSkip = 3)
   void a_change_of_humidity_told_as_points_as_share_and_as_excess(
       double celsiusBefore,
       double percentBefore,
@@ -69,8 +66,7 @@ class HumidityChangesTest {
    */
   @Test
   void errors_of_two_instruments_of_a_common_kind() {
-    MeasuredAir air =
-        new MeasuredAir(Range.around(20, 0.5), Range.around(0.60, 0.03));
+    MeasuredAir air = new MeasuredAir(Range.around(20, 0.5), Range.around(0.60, 0.03));
     assertThat(air.vapourPressure().likely()).isCloseTo(1402, within(1.0));
     assertThat(air.vapourPressure().low()).isCloseTo(1291, within(1.5));
     assertThat(air.vapourPressure().high()).isCloseTo(1518, within(1.5));

@@ -83,7 +83,8 @@ class HumiditySplitProperties {
       @ForAll @DoubleRange(min = 0, max = 5) double warmer,
       @ForAll @DoubleRange(min = 0, max = 1000) double more) {
     SplitAir warm = air.warmerBy(warmer);
-    SplitAir damper = new SplitAir(warm.celsius(), (air.pressure() + more) * warm.perPascal(), air.outdoorPa());
+    SplitAir damper =
+        new SplitAir(warm.celsius(), (air.pressure() + more) * warm.perPascal(), air.outdoorPa());
     HumiditySplit split = HumiditySplit.of(air, damper);
     assertThat(split.fromTemperature()).isLessThanOrEqualTo(0);
     assertThat(split.fromIndoors()).isGreaterThanOrEqualTo(-1e-12);
