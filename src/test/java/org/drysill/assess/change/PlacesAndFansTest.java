@@ -217,7 +217,7 @@ class PlacesAndFansTest {
   }
 
   private static String read(double surface) {
-    return ("{id: corner, kind: external corner, readings: [{surface: %s C, air: 18 C, outdoor: 5 C}]}")
+    return "{id: corner, kind: external corner, readings: [{surface: %s C, air: 18 C, outdoor: 5 C}]}"
         .formatted(surface);
   }
 
