@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drysill.report.pdf.Validator;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -155,6 +156,31 @@ class ExampleReportsTest {
             "Wherethepublishedfiguresstand",
             "SHA-256")
         .doesNotContain("compliant", "Optional[", "null");
+  }
+
+  /** From its heading to that of the chapter after it: at most one page and a half. */
+  @Test
+  void before_and_after_of_the_flat_stands_on_two_pages_in_neutral_words() {
+    List<String> pages = Rendered.example("top-floor-flat").pages();
+    int first = pageWith(pages, "Theairindoorsgotdrier,againstoutdoorair");
+    assertThat(pages.get(first))
+        .contains("Whatmovedtherelativehumidityofthehome", "Beforeandafteronequalterms");
+    int last = pageWith(pages, "Whattwovisitscanshow");
+    assertThat(last).isEqualTo(first + 1);
+    assertThat(pages.get(last)).contains("Thatachangeisshowndoesnotsaywhatcausedit", "Thehomeandthevisit");
+    assertThat(pages.get(first) + pages.get(last))
+        .doesNotContainIgnoringCase("fault")
+        .doesNotContainIgnoringCase("blame")
+        .doesNotContainIgnoringCase("lifestyle");
+  }
+
+  private static int pageWith(List<String> pages, String words) {
+    for (int page = 2; page < pages.size(); page++) {
+      if (pages.get(page).contains(words)) {
+        return page;
+      }
+    }
+    throw new AssertionError("no page has " + words);
   }
 
   @ParameterizedTest

@@ -7,8 +7,15 @@ import java.util.List;
  *
  * @param cells one for each column
  * @param strong true for a sum or what governs
+ * @param part true where it heads a group of rows, from which it is not parted
  */
-public record Row(List<Cell> cells, boolean strong) {
+public record Row(List<Cell> cells, boolean strong, boolean part) {
+  /** A row that heads no group. */
+  public Row(List<Cell> cells, boolean strong) {
+    this(cells, strong, false);
+  }
+
+
   /** Copies the lists. */
   public Row {
     cells = List.copyOf(cells);

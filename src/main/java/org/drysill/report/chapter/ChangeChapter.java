@@ -9,6 +9,7 @@ import org.drysill.assess.change.air.AirChange;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.CautionBlock;
 import org.drysill.report.block.Cell;
+import org.drysill.report.block.Column;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
@@ -85,20 +86,21 @@ final class ChangeChapter implements Chapter {
   }
 
   private static Grid table(Desk desk, ChangeResult change, List<ComparedGroup> groups) {
+    List<Column> columns =
+        List.of(
+            Cells.words(""),
+            Cells.numbers(Words.date(change.before()), 27),
+            Cells.numbers(Words.date(change.after()), 27),
+            Cells.numbers("change", 40),
+            Cells.words("shown", 26));
     List<Row> rows = new ArrayList<>();
     for (ComparedGroup group : groups) {
-      Cell none = Cells.text("");
-      rows.add(Cells.strong(Cells.text(group.title()), none, none, none, none));
+      rows.add(Cells.part(group.title(), columns.size()));
       group.rows().forEach(row -> rows.add(row(desk, row)));
     }
     return Grid.wide(
             "Before and after on equal terms",
-            List.of(
-                Cells.words(""),
-                Cells.numbers(Words.date(change.before()), 27),
-                Cells.numbers(Words.date(change.after()), 27),
-                Cells.numbers("change", 34),
-                Cells.words("shown", 28)),
+            columns,
             rows,
             "Percentage points are differences of two percentages; “a quarter less” is a share of"
                 + " what it was. A filled mark: the change is greater than the errors of both"

@@ -1,5 +1,7 @@
 package org.drysill.report.table;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
@@ -94,6 +96,13 @@ public final class Cells {
   /** A row of cells. */
   public static Row row(Cell... cells) {
     return new Row(List.of(cells), false);
+  }
+
+  /** A row that heads a group of rows, for a table of so many columns. */
+  public static Row part(String title, int columns) {
+    List<Cell> cells = new ArrayList<>(Collections.nCopies(columns, text("")));
+    cells.set(0, text(title));
+    return new Row(cells, false, true);
   }
 
   /** A row that is set apart: a sum, or what governs. */

@@ -7,7 +7,6 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.change.air.AirChange;
-import org.drysill.assess.change.shown.Shown;
 import org.drysill.assess.recovery.RecoveryUnit;
 import org.drysill.report.subject.CountedAir;
 import org.drysill.report.subject.Desk;
@@ -111,11 +110,14 @@ final class Lead {
   }
 
   private static String changed(AirChange home) {
-    String what = home.shown() == Shown.FELL ? "less" : "more";
-    return home.shown() == Shown.NOT_SHOWN
-        ? "Against the visit before, the readings show no change of moisture beyond the error of"
-            + " the instruments."
-        : "Against the visit before, the air holds " + what + " moisture from indoors.";
+    return switch (home.shown()) {
+      case FELL -> "Against the visit before, the air holds less moisture from indoors.";
+      case ROSE -> "Against the visit before, the air holds more moisture from indoors.";
+      case NOT_SHOWN ->
+          "Against the visit before, no change of moisture is shown: "
+              + home.excess().judgement().criterion()
+              + ".";
+    };
   }
 
   private static String recovered(RecoveryUnit unit) {

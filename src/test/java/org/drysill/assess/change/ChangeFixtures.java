@@ -16,20 +16,22 @@ import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.log.Logs;
 
 /** Two visits to a home: on 11 February 2025 and on 22 January 2026, with fine instruments. */
-final class ChangeFixtures {
+public final class ChangeFixtures {
   static final ReadingRules RULES = ReadingRules.bundled();
   private static final SurfaceTables TABLES = SurfaceTables.bundled();
 
   private ChangeFixtures() {}
 
   /** A comparison of two lists of rooms, both at 5 °C and 80 % outdoors. */
-  static ChangeResult compare(String before, String after) {
+  public static ChangeResult compare(String before, String after) {
     return compare(visit(OUTDOOR, before), visit(OUTDOOR, after));
   }
 
-  static final String OUTDOOR = "{temperature: 5 C, humidity: 80 %, instrument: fine}";
+  /** Outdoor air of 5 °C and 80 %. */
+  public static final String OUTDOOR = "{temperature: 5 C, humidity: 80 %, instrument: fine}";
 
-  static ChangeResult compare(Visit before, Visit after) {
+  /** A comparison of two visits. */
+  public static ChangeResult compare(Visit before, Visit after) {
     return ChangeAssessor.assess(facts("2025-02-11", before), facts("2026-01-22", after), RULES);
   }
 
@@ -41,18 +43,20 @@ final class ChangeFixtures {
    * @param timeline events in flow style
    * @param address the address; empty for none
    */
-  record Visit(String outdoor, String rooms, String timeline, String address) {
-    Visit(String outdoor, String rooms, String timeline) {
+  public record Visit(String outdoor, String rooms, String timeline, String address) {
+    /** Without an address. */
+    public Visit(String outdoor, String rooms, String timeline) {
       this(outdoor, rooms, timeline, "");
     }
   }
 
-  static Visit visit(String outdoor, String rooms) {
+  /** A visit without a timeline. */
+  public static Visit visit(String outdoor, String rooms) {
     return new Visit(outdoor, rooms, "");
   }
 
   /** A living room with a reading. */
-  static String living(double celsius, double percent) {
+  public static String living(double celsius, double percent) {
     return "- {id: living, use: living, readings: [%s]}".formatted(reading(celsius, percent));
   }
 

@@ -189,6 +189,8 @@ class LogsComparedTest {
     Logs room = logs(14, steady(20, 60));
     Logs alone = new Logs(room.rooms(), Optional.empty());
     assertThat(compare(room, alone).rooms()).isEmpty();
+    assertThat(compare(alone, room).notCompared())
+        .containsExactly("Humidity of the living: read at the later visit only");
     assertThat(compare(room, alone).notCompared())
         .containsExactly("Humidity of the living: read at the earlier visit only");
     Log empty = new Log(LogFixtures.logger("x.csv"), "", Optional.empty(), List.of());

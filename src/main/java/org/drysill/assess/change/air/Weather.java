@@ -26,14 +26,8 @@ final class Weather {
     if (apartInVapour(before, after) > rules.vapourWithin().value()) {
       return Optional.of(Judgement.notShown(Doubt.WEATHER_UNLIKE, vapours(before, after)));
     }
-    if (warmest(before, after) > rules.warmestOutdoors().value()) {
-      return Optional.of(
-          Judgement.notShown(
-              Doubt.TOO_WARM,
-              String.format(
-                  Locale.ROOT,
-                  "outdoors it was above the %.0f °C up to which homes are heated",
-                  rules.warmestOutdoors().value())));
+    if (isTooWarm(before, after)) {
+      return Optional.of(Judgement.notShown(Doubt.TOO_WARM, tooWarm()));
     }
     return Optional.empty();
   }
@@ -52,15 +46,8 @@ final class Weather {
   }
 
   private String said(Outdoors before, Outdoors after) {
-    String warm =
-        doubt(before, after)
-            .filter(d -> d.doubt().equals(Optional.of(Doubt.TOO_WARM)))
-            .map(d -> "; " + d.criterion())
-            .orElse("");
-    String vapour =
-        before.pressure().isPresent() && after.pressure().isPresent()
-            ? "; " + vapours(before, after)
-            : "";
+    String warm = isTooWarm(before, after) ? "; " + tooWarm() : "";
+    String vapour = bothHumid(before, after) ? "; " + vapours(before, after) : "";
     return "Outdoors " + temperatures(before, after) + vapour + warm + ".";
   }
 
@@ -91,14 +78,26 @@ final class Weather {
         + " up to which weather counts as alike";
   }
 
-  private static double warmest(Outdoors before, Outdoors after) {
-    return Math.max(before.temperature().likely(), after.temperature().likely());
+  private boolean isTooWarm(Outdoors before, Outdoors after) {
+    return Math.max(before.temperature().likely(), after.temperature().likely())
+        > rules.warmestOutdoors().value();
+  }
+
+  private String tooWarm() {
+    return String.format(
+        Locale.ROOT,
+        "outdoors it was above the %.0f °C up to which homes are heated",
+        rules.warmestOutdoors().value());
   }
 
   private static double apartInVapour(Outdoors before, Outdoors after) {
-    return before.pressure().isPresent() && after.pressure().isPresent()
-        ? apart(before.pressure().get(), after.pressure().get())
+    return bothHumid(before, after)
+        ? apart(before.pressure().orElseThrow(), after.pressure().orElseThrow())
         : 0;
+  }
+
+  private static boolean bothHumid(Outdoors before, Outdoors after) {
+    return before.pressure().isPresent() && after.pressure().isPresent();
   }
 
   private static double apart(Range first, Range second) {

@@ -11,7 +11,7 @@ public enum Doubt {
   /** A log is too short, or has too many gaps. */
   TOO_SHORT("log too short"),
   /** It was there at one visit only. */
-  AT_ONE_VISIT("there at one visit only"),
+  AT_ONE_VISIT("at one visit only"),
   /** It was not measured at both visits. */
   NOT_MEASURED("not measured twice"),
   /** The difference is within the errors of both visits together. */
