@@ -44,8 +44,7 @@ class CompareCommandTest {
         .contains("11 February 2025", "29 January 2026", "Relative humidity, %")
         .containsPattern(
             "Living room +64 \\(18.9 °C\\) +50 \\(19.6 °C\\) +−14 points \\(a fifth less\\) +fell")
-        .containsPattern(
-            "Kitchen fan, kitchen +– \\(not there\\) .*not shown: at one visit only")
+        .containsPattern("Kitchen fan, kitchen +– \\(not there\\) .*not shown: at one visit only")
         .containsPattern("Bathroom fan, bathroom .*\\+3.7 +rose")
         .contains("Readings of two moments cannot prove a lasting change")
         .doesNotContain("names no earlier", "names another", "Optional", "\u00a0", "\u001b");

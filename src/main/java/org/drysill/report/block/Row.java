@@ -15,7 +15,6 @@ public record Row(List<Cell> cells, boolean strong, boolean part) {
     this(cells, strong, false);
   }
 
-
   /** Copies the lists. */
   public Row {
     cells = List.copyOf(cells);

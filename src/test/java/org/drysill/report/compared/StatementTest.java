@@ -57,7 +57,8 @@ class StatementTest {
             visit(OUTDOOR.replace("5 C", "10.1 C"), living(20, 41)));
     assertThat(of(unlike).plain())
         .contains("is not shown", "further apart than the 5 K up to which weather counts as alike");
-    assertThat(of(unlike).criteria()).contains("That a change is shown does not say what caused it");
+    assertThat(of(unlike).criteria())
+        .contains("That a change is shown does not say what caused it");
   }
 
   @Test

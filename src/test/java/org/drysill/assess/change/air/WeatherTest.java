@@ -42,8 +42,7 @@ class WeatherTest {
         .isEqualTo(
             "vapour 500 Pa and 801 Pa, further apart than the 300 Pa up to which weather counts as"
                 + " alike");
-    OutdoorLikeness alike =
-        WEATHER.compare(Optional.of(air(4, 500)), Optional.of(air(6, 600)));
+    OutdoorLikeness alike = WEATHER.compare(Optional.of(air(4, 500)), Optional.of(air(6, 600)));
     assertThat(alike.alike()).isTrue();
     assertThat(alike.vapourAfter().orElseThrow().likely()).isEqualTo(600);
     assertThat(alike.vapourBefore().orElseThrow().working().inputs()).hasSize(2);

@@ -33,7 +33,12 @@ class JudgementTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"-0.25, a quarter less", "0.25, a quarter more", "-0.37, 37 % less", "0.4, 40 % more"})
+  @CsvSource({
+    "-0.25, a quarter less",
+    "0.25, a quarter more",
+    "-0.37, 37 % less",
+    "0.4, 40 % more"
+  })
   void a_share_in_words(double share, String words) {
     assertThat(ChangeWords.share(share)).isEqualTo(words);
   }
