@@ -18,6 +18,8 @@ import org.drysill.assess.elements.ElementAssessor;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.logs.LogsAssessor;
+import org.drysill.assess.logs.LogsResult;
 import org.drysill.assess.model.AirFound;
 import org.drysill.assess.model.ModelRules;
 import org.drysill.assess.model.MoistureModelAssessor;
@@ -29,10 +31,12 @@ import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.SurfaceAssessor;
+import org.drysill.assess.surfaces.logged.LoggedSurfaces;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.elements.ElementDefaults;
+import org.drysill.reference.logs.LogRules;
 import org.drysill.reference.model.ModelDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.log.Logs;
@@ -59,11 +63,12 @@ final class Assessor {
    */
   Assessment assess(Home home, Logs logs, Optional<Surveyed> before) {
     VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
-    HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
+    LogsResult logged = LogsAssessor.assess(home, logs, LogRules.bundled(), data.readings());
+    HumidityResult humidity = HumidityAssessor.assess(home, data.readings(), logged.criteria());
     MoistureResult moisture =
         MoistureAssessor.assess(
             home, data.moisture(), air.provided().wholeHome(), humidity, data.readings().balance());
-    IndoorVapours vapour = IndoorVapours.of(humidity);
+    IndoorVapours vapour = IndoorVapours.of(humidity, logged);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
     ElementsResult elements =
         ElementAssessor.assess(home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
@@ -76,9 +81,11 @@ final class Assessor {
         home,
         air,
         humidity,
+        logged,
         moisture,
         vapour,
         cold,
+        LoggedSurfaces.of(cold.places(), logged, SurfaceTables.bundled().surfaces().mouldLimit()),
         elements,
         model,
         recovery,
@@ -94,6 +101,7 @@ final class Assessor {
                 home.assumptions(),
                 air.assumptions(),
                 humidity.assumptions(),
+                logged.assumptions(),
                 moisture.assumptions(),
                 cold.assumptions(),
                 elements.assumptions(),
@@ -120,8 +128,9 @@ final class Assessor {
   private VisitFacts facts(Surveyed then) {
     Home home = then.home();
     VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
-    HumidityResult humidity = HumidityAssessor.assess(home, data.readings());
-    IndoorVapours vapour = IndoorVapours.of(humidity);
+    LogsResult logged = LogsAssessor.assess(home, then.logs(), LogRules.bundled(), data.readings());
+    HumidityResult humidity = HumidityAssessor.assess(home, data.readings(), logged.criteria());
+    IndoorVapours vapour = IndoorVapours.of(humidity, logged);
     return facts(
         then,
         air,

@@ -6,11 +6,13 @@ import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.logs.LogsResult;
 import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.IndoorVapours;
+import org.drysill.assess.surfaces.logged.LoggedSurface;
 import org.drysill.assess.ventilation.VentilationResult;
 
 /**
@@ -19,9 +21,11 @@ import org.drysill.assess.ventilation.VentilationResult;
  * @param home the home with every gap filled
  * @param ventilation does it get enough air
  * @param humidity what the readings say of its air
+ * @param logs what the loggers recorded of it
  * @param moisture how much water goes into that air
  * @param vapour the indoor vapour that the surfaces were judged with
  * @param condensation where that water meets cold surfaces
+ * @param loggedSurfaces cold surfaces over the logs of their rooms
  * @param elements what of it settles within built-up walls
  * @param model what the readings of all rooms tell together of its air and its water
  * @param recovery what its heat recovery units really keep
@@ -33,9 +37,11 @@ public record Assessment(
     Home home,
     VentilationResult ventilation,
     HumidityResult humidity,
+    LogsResult logs,
     MoistureResult moisture,
     IndoorVapours vapour,
     CondensationResult condensation,
+    List<LoggedSurface> loggedSurfaces,
     ElementsResult elements,
     MoistureModelResult model,
     HeatRecoveryResult recovery,
@@ -44,6 +50,7 @@ public record Assessment(
     List<Assumption> assumptions) {
   /** Copies the list. */
   public Assessment {
+    loggedSurfaces = List.copyOf(loggedSurfaces);
     assumptions = List.copyOf(assumptions);
   }
 }

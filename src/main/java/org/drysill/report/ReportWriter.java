@@ -96,7 +96,7 @@ public final class ReportWriter {
     sections.put("drysill", 1);
     sections.put("visit_date", subject.survey().visit().date().toString());
     sections.put("ventilation", subject.ventilation());
-    sections.put("humidity", subject.humidity());
+    sections.put("humidity", humidity(subject));
     sections.put("moisture", subject.moisture());
     sections.put("moisture_model", subject.model());
     sections.put("condensation", condensation(subject));
@@ -110,10 +110,18 @@ public final class ReportWriter {
     return ResultsJson.of(sections, found.figures());
   }
 
+  /** Readings and logs stand under one key. */
+  private static Map<String, Object> humidity(Subject subject) {
+    Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.humidity()));
+    parts.put("logs", subject.logs());
+    return parts;
+  }
+
   /** Surfaces and what is within the walls stand under one key. */
   private static Map<String, Object> condensation(Subject subject) {
     Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.condensation()));
     parts.put("walls", subject.elements().walls());
+    parts.put("logged_surfaces", subject.assessment().loggedSurfaces());
     return parts;
   }
 }

@@ -90,7 +90,7 @@ class ExtremesTest {
   }
 
   @Test
-  void what_a_survey_gives_and_nothing_evaluates_is_said() throws IOException {
+  void a_log_of_one_row_is_printed_and_not_leaned_on() throws IOException {
     Files.writeString(folder.resolve("log.csv"), "Date,Temp,RH\n2026-01-01 00:00,18,60\n");
     Rendered report =
         Rendered.of(
@@ -105,7 +105,10 @@ class ExtremesTest {
                     use: living
                     logger: {file: log.csv, columns: {time: Date, temperature: Temp, humidity: RH}}
                 """));
-    assertThat(report.text()).contains("Onelogfileisnamedwithahashandnotevaluated");
+    assertThat(report.text())
+        .contains("Theloggersrecordedtoolittletobeleanedon", "1of1")
+        .doesNotContain("notevaluated");
+    assertThat(report.outside()).isEmpty();
   }
 
   /** 300 letters, half of them without a space. */

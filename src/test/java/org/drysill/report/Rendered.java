@@ -74,7 +74,10 @@ record Rendered(Report report, List<String> first, List<String> pages, List<Stri
 
   /** The results as maps, lists and scalars. */
   Object results() {
-    return new Yaml(new SafeConstructor(new LoaderOptions()))
+    // The parser thinks 3 MB of text an attack; results hold every working.
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(1 << 24);
+    return new Yaml(new SafeConstructor(options))
         .load(new String(report.json(), StandardCharsets.UTF_8));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.drysill.assess.Assumption;
+import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.reference.readings.ReadingRules;
@@ -12,8 +13,18 @@ import org.drysill.reference.readings.ReadingRules;
 public final class HumidityAssessor {
   private HumidityAssessor() {}
 
-  /** Assesses the readings of a home. */
+  /** Assesses the readings of a home without logs. */
   public static HumidityResult assess(Home home, ReadingRules rules) {
+    return assess(home, rules, List.of());
+  }
+
+  /**
+   * Assesses the readings of a home.
+   *
+   * @param logged what logs show of the criteria that no single reading can judge; where there is
+   *     nothing they stay untold
+   */
+  public static HumidityResult assess(Home home, ReadingRules rules, List<Finding> logged) {
     InstrumentErrors errors = new InstrumentErrors(home.survey(), rules.accuracy());
     List<RoomAir> readings = new RoomAirs(home, rules, errors).all();
     List<Co2Air> co2 = new Co2Airs(rules.co2(), errors).all(home);
@@ -23,7 +34,7 @@ public final class HumidityAssessor {
         readings,
         co2,
         HomeMean.of(home, readings),
-        new HumidityFindings(rules).all(home, readings),
+        new HumidityFindings(rules).all(home, readings, logged),
         assumptions);
   }
 

@@ -32,7 +32,7 @@ final class HumidityFindings {
     this.rules = rules;
   }
 
-  List<Finding> all(Home home, List<RoomAir> readings) {
+  List<Finding> all(Home home, List<RoomAir> readings, List<Finding> logged) {
     List<Finding> all = new ArrayList<>();
     for (RoomFacts room : home.rooms()) {
       Optional<RoomAir> wettest =
@@ -45,7 +45,10 @@ final class HumidityFindings {
         all.add(notRead(room));
       }
     }
-    rules.criteria().forEach(criterion -> all.add(movingAverage(criterion)));
+    if (logged.isEmpty()) {
+      rules.criteria().forEach(criterion -> all.add(movingAverage(criterion)));
+    }
+    all.addAll(logged);
     return all;
   }
 

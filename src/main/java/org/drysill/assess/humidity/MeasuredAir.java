@@ -46,7 +46,7 @@ public record MeasuredAir(Range temperature, Range humidity) {
   }
 
   /** Vapour content [kg/m³], bounded as the vapour pressure is. */
-  Range vapourContent() {
+  public Range vapourContent() {
     return new Range(
         content(temperature.low(), humidity.low()),
         content(temperature.likely(), humidity.likely()),

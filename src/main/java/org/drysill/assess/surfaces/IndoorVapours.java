@@ -5,9 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drysill.assess.Basis;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.humidity.HumidityResult.HomeAir;
 import org.drysill.assess.humidity.RoomAir;
+import org.drysill.assess.logs.LoggedRoom;
+import org.drysill.assess.logs.LogsResult;
+import org.drysill.physics.Range;
 
 /**
  * The indoor vapour of a home as far as it was read; what is missing takes the upper limit of a
@@ -33,9 +37,64 @@ public record IndoorVapours(Optional<IndoorVapour> home, Map<String, IndoorVapou
    * @param humidity what the readings say
    */
   public static IndoorVapours of(HumidityResult humidity) {
+    return of(humidity, LogsResult.none());
+  }
+
+  /**
+   * What was logged or read: of each room the mean of its log, else its last reading, of the home
+   * what holds for rooms without either. A log beside no outdoor air of its own time is worth less
+   * than a reading that has some, and one of less than a day is worth nothing here.
+   *
+   * @param humidity what the readings say
+   * @param logs what the logs say
+   */
+  public static IndoorVapours of(HumidityResult humidity, LogsResult logs) {
     Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
-    humidity.readings().forEach(air -> rooms.put(air.room(), ofRoom(air)));
-    return new IndoorVapours(humidity.home().map(IndoorVapours::ofUnread), rooms);
+    List<LoggedRoom> logged = logs.rooms().stream().filter(LoggedRoom::holdsADay).toList();
+    logged.stream()
+        .filter(log -> !log.source().simultaneous())
+        .forEach(log -> rooms.put(log.room(), ofLog(log)));
+    humidity.readings().stream()
+        .filter(air -> air.outdoor().simultaneous() || !rooms.containsKey(air.room()))
+        .forEach(air -> rooms.put(air.room(), ofRoom(air)));
+    logged.stream()
+        .filter(log -> log.source().simultaneous())
+        .forEach(log -> rooms.put(log.room(), ofLog(log)));
+    return new IndoorVapours(
+        humidity.home().map(IndoorVapours::ofUnread).or(() -> ofUnread(logged)), rooms);
+  }
+
+  private static IndoorVapour ofLog(LoggedRoom log) {
+    return new IndoorVapour(
+        log.excessPressure().value(),
+        log.outdoorTemperature().likely(),
+        log.excessPressure().basis(),
+        "the mean of the log in this room over "
+            + Words.whole(log.days())
+            + " days against "
+            + log.outdoorSaid(),
+        Optional.of(log.excessPressure().id()),
+        List.of());
+  }
+
+  /** Rooms without log or reading lie between the driest and the dampest room that was logged. */
+  private static Optional<IndoorVapour> ofUnread(List<LoggedRoom> logs) {
+    if (logs.isEmpty()) {
+      return Optional.empty();
+    }
+    Range bounds =
+        new Range(
+            logs.stream().mapToDouble(l -> l.excessPressure().value().low()).min().orElseThrow(),
+            logs.stream().mapToDouble(l -> l.excessPressure().likely()).average().orElseThrow(),
+            logs.stream().mapToDouble(l -> l.excessPressure().value().high()).max().orElseThrow());
+    return Optional.of(
+        new IndoorVapour(
+            bounds,
+            logs.stream().mapToDouble(l -> l.outdoorTemperature().likely()).average().orElseThrow(),
+            Basis.ASSUMED,
+            "the rooms that were logged",
+            Optional.empty(),
+            List.of()));
   }
 
   private static IndoorVapour ofRoom(RoomAir air) {

@@ -10,6 +10,7 @@ import org.drysill.yaml.Quantity;
  *
  * @param id stable id
  * @param period the time averaged over, in words
+ * @param days the same in days [d]
  * @param below the limit that the average must stay below, as ratio
  * @param writtenFor what the document wrote it for
  * @param source where it is printed
@@ -17,6 +18,7 @@ import org.drysill.yaml.Quantity;
 public record Criterion(
     @Key(about = "Stable id", example = "month", id = true) String id,
     @Key(about = "The time averaged over", example = "a month") String period,
+    @Key(about = "The same in days", min = 0, max = 366) double days,
     @Key(
             about = "The limit that the average must stay below",
             dimension = Dimension.RELATIVE_HUMIDITY,

@@ -2,7 +2,6 @@ package org.drysill.report.appendix;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drysill.report.words.Words;
 import org.drysill.survey.Room;
 import org.drysill.survey.Survey;
 
@@ -13,15 +12,6 @@ final class LeftAside {
   /** Sentences; none where everything given was evaluated. */
   static List<String> of(Survey survey) {
     List<String> said = new ArrayList<>();
-    long logs =
-        survey.rooms().stream().filter(r -> r.logger().isPresent()).count()
-            + survey.outdoorLogger().stream().count();
-    if (logs > 0) {
-      said.add(
-          Words.capital(Words.count((int) logs, "log file", "log files"))
-              + (logs == 1 ? " is" : " are")
-              + " named with a hash and not evaluated.");
-    }
     if (survey.rooms().stream().anyMatch(LeftAside::photographed)) {
       said.add("Photos are named with a hash and not printed.");
     }

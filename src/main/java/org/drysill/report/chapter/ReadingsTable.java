@@ -29,7 +29,7 @@ final class ReadingsTable {
   static Grid of(Desk desk, HumidityResult humidity) {
     List<Finding> compared =
         humidity.findings().stream()
-            .filter(f -> f.provided().isPresent() && f.required().isPresent())
+            .filter(f -> f.required().isPresent() && isOfReading(humidity, f))
             .toList();
     List<Double> limits =
         compared.stream()
@@ -42,6 +42,12 @@ final class ReadingsTable {
         columns(desk.numbers(), limits),
         humidity.readings().stream().map(r -> row(desk, r, compared, limits)).toList(),
         foot(humidity, compared));
+  }
+
+  /** Not of a mean over a log. */
+  private static boolean isOfReading(HumidityResult humidity, Finding finding) {
+    return humidity.readings().stream()
+        .anyMatch(r -> finding.provided().equals(Optional.of(r.relativeHumidity())));
   }
 
   private static List<Column> columns(Numbers numbers, List<Double> limits) {

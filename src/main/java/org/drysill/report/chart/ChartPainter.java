@@ -31,6 +31,10 @@ public final class ChartPainter {
       new WallLinesPainter(wall, setter).paint(width, height);
     } else if (chart instanceof ReadAndModelled rooms) {
       new ReadAndModelledPainter(rooms, setter).paint(width, height);
+    } else if (chart instanceof TimeTrace trace) {
+      new TimeTracePainter(trace, setter).paint(width, height);
+    } else if (chart instanceof Scatter points) {
+      new ScatterPainter(points, setter).paint(width, height);
     } else {
       throw new AssertionError("no painter for " + chart.kind());
     }

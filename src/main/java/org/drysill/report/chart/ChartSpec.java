@@ -12,7 +12,9 @@ public sealed interface ChartSpec
         CostEffect,
         AirSketch,
         WallLines,
-        ReadAndModelled {
+        ReadAndModelled,
+        TimeTrace,
+        Scatter {
   /** The words around the chart. */
   ChartText text();
 

@@ -15,6 +15,7 @@ import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.logs.Trace;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.yaml.Quantity;
@@ -127,7 +128,7 @@ final class RecordJson {
     } else {
       json.writeStartObject();
       for (RecordParts.Part part : RecordParts.of(record)) {
-        if (part.type() != Home.class) {
+        if (part.type() != Home.class && part.type() != Trace.class) {
           field(keys.computeIfAbsent(part.name(), RecordJson::snake), part.in(record));
         }
       }

@@ -8,6 +8,7 @@ import org.drysill.assess.cautions.CautionsResult;
 import org.drysill.assess.change.ChangeResult;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.logs.LogsResult;
 import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
@@ -44,7 +45,9 @@ public record Subject(
         home(),
         ventilation(),
         humidity(),
+        logs(),
         condensation(),
+        assessment.loggedSurfaces(),
         elements(),
         recovery(),
         moisture(),
@@ -73,6 +76,11 @@ public record Subject(
   /** Readings of the air. */
   public HumidityResult humidity() {
     return assessment.humidity();
+  }
+
+  /** What the loggers recorded. */
+  public LogsResult logs() {
+    return assessment.logs();
   }
 
   /** Moisture by source. */

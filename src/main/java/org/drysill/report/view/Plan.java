@@ -4,6 +4,7 @@ import java.util.List;
 import org.drysill.report.appendix.Appendices;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.chapter.Chapters;
+import org.drysill.report.logged.LogChapter;
 import org.drysill.survey.Edition;
 
 /** Which chapters an edition has, in its order. The figures are the same in all of them. */
@@ -16,6 +17,7 @@ final class Plan {
           Chapters.AIR,
           Chapters.RULES,
           Chapters.HUMIDITY,
+          LogChapter.CHAPTER,
           Chapters.COLD,
           Chapters.WALLS,
           Chapters.FANS,
@@ -42,6 +44,7 @@ final class Plan {
           Chapters.COLD,
           Chapters.WALLS,
           Chapters.HUMIDITY,
+          LogChapter.CHAPTER,
           Chapters.MOISTURE,
           Chapters.FANS,
           Chapters.RULES,
@@ -61,6 +64,7 @@ final class Plan {
           Chapters.ROOMS,
           Chapters.AIR,
           Chapters.HUMIDITY,
+          LogChapter.CHAPTER,
           Chapters.COLD,
           Chapters.WALLS,
           Chapters.FANS,
