@@ -12,8 +12,7 @@ final class OutdoorSteps {
   private final double[] contentKgM3;
   private final double[] ppm;
 
-  private OutdoorSteps(
-      double[] celsius, double[] pressurePa, double[] contentKgM3, double[] ppm) {
+  private OutdoorSteps(double[] celsius, double[] pressurePa, double[] contentKgM3, double[] ppm) {
     this.celsius = celsius;
     this.pressurePa = pressurePa;
     this.contentKgM3 = contentKgM3;
