@@ -20,6 +20,7 @@ import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.logs.LogsAssessor;
 import org.drysill.assess.logs.LogsResult;
+import org.drysill.assess.logs.air.LoggedAirAssessor;
 import org.drysill.assess.model.AirFound;
 import org.drysill.assess.model.ModelRules;
 import org.drysill.assess.model.MoistureModelAssessor;
@@ -82,6 +83,8 @@ final class Assessor {
         air,
         humidity,
         logged,
+        LoggedAirAssessor.assess(
+            home, logged, air, moisture.itemised(), LogRules.bundled(), data.readings()),
         moisture,
         vapour,
         cold,

@@ -7,6 +7,7 @@ import org.drysill.assess.change.ChangeResult;
 import org.drysill.assess.elements.ElementsResult;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.logs.LogsResult;
+import org.drysill.assess.logs.air.LoggedAir;
 import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
@@ -22,6 +23,7 @@ import org.drysill.assess.ventilation.VentilationResult;
  * @param ventilation does it get enough air
  * @param humidity what the readings say of its air
  * @param logs what the loggers recorded of it
+ * @param loggedAir what they tell of its air change and of what gave off water
  * @param moisture how much water goes into that air
  * @param vapour the indoor vapour that the surfaces were judged with
  * @param condensation where that water meets cold surfaces
@@ -38,6 +40,7 @@ public record Assessment(
     VentilationResult ventilation,
     HumidityResult humidity,
     LogsResult logs,
+    LoggedAir loggedAir,
     MoistureResult moisture,
     IndoorVapours vapour,
     CondensationResult condensation,

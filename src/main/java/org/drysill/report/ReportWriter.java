@@ -114,6 +114,7 @@ public final class ReportWriter {
   private static Map<String, Object> humidity(Subject subject) {
     Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.humidity()));
     parts.put("logs", subject.logs());
+    parts.put("logged_air", subject.assessment().loggedAir());
     return parts;
   }
 

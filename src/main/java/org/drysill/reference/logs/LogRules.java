@@ -11,6 +11,7 @@ import org.drysill.yaml.Key;
  * @param decays what a decay must be for its rate to count
  * @param capacitance M, effective moisture capacitance multiplier of furnished rooms [1]
  * @param confidence how sure an interval of a decay is
+ * @param errors scatter of single readings
  * @param balance when means can be balanced against production
  * @param events what counts as an event of vapour
  */
@@ -19,6 +20,7 @@ public record LogRules(
     @Key(about = "Effective moisture capacitance multiplier of furnished rooms")
         Sourced capacitance,
     @Key(about = "How sure an interval is") IntervalRules confidence,
+    @Key(about = "Scatter of single readings") ReadingScatter errors,
     @Key(about = "When means can be balanced against production") BalanceCriteria balance,
     @Key(about = "What counts as an event of vapour") EventCriteria events) {
   /** Reads the bundled rules. */

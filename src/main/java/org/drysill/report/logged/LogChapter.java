@@ -3,8 +3,11 @@ package org.drysill.report.logged;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Finding;
 import org.drysill.assess.logs.LoggedRoom;
 import org.drysill.assess.logs.LogsResult;
+import org.drysill.assess.logs.air.LoggedAir;
+import org.drysill.assess.logs.air.NightAir;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
 import org.drysill.report.block.ChartBlock;
@@ -56,7 +59,44 @@ public final class LogChapter implements Chapter {
     }
     blocks.add(wide("log-above", AboveChart.of(desk, rooms)));
     SurfaceTable.of(desk).ifPresent(blocks::add);
+    LoggedAir air = desk.subject().assessment().loggedAir();
+    AirTable.of(desk, air).ifPresent(blocks::add);
+    air.nights().forEach(n -> blocks.add(night(desk, n)));
+    EventTable.of(desk, air).ifPresent(blocks::add);
+    air.production().ifPresent(p -> blocks.add(production(desk, p)));
     return blocks;
+  }
+
+  private static Block night(Desk desk, NightAir night) {
+    return new Prose(
+        desk.notes(List.of(Optional.of(night.airPerSleeper()))),
+        "",
+        "Fresh air by night.",
+        "From three to six at night the "
+            + Words.within(night.roomName())
+            + " held "
+            + desk.numbers().full(night.excess())
+            + " of CO₂ more than outdoors. That is the air of sleepers who get about "
+            + desk.numbers().full(night.airPerSleeper())
+            + " each, however many they are; nights without them make it look better.");
+  }
+
+  private static Block production(Desk desk, Finding production) {
+    return new Prose(
+        desk.notes(List.of(production.required(), production.provided())),
+        "",
+        "Water over the log.",
+        production
+                .required()
+                .map(
+                    implied ->
+                        "With the air that the home is believed to get, the mean excess means "
+                            + desk.numbers().full(implied)
+                            + " of water; the list of sources has "
+                            + desk.numbers().full(production.provided().orElseThrow())
+                            + ". ")
+                .orElse("")
+            + production.because());
   }
 
   /** A log that cannot be used is told with its reason; the rest stands. */
@@ -104,10 +144,5 @@ public final class LogChapter implements Chapter {
 
   private static ChartBlock wide(String id, ChartSpec spec, long heightMm) {
     return new ChartBlock(List.of(), "chart-" + id, spec, Long.toString(heightMm), true);
-  }
-
-  /** Prose that begins with bold words. */
-  static Block said(String lead, String text) {
-    return new Prose(List.of(), "", lead, text);
   }
 }

@@ -3,11 +3,14 @@ package org.drysill.report.logged;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.drysill.assess.Unit;
 import org.drysill.assess.logs.LoggedRoom;
 import org.drysill.assess.logs.TimeAbove;
 import org.drysill.assess.logs.Trace;
+import org.drysill.assess.logs.air.RoomEvents;
+import org.drysill.physics.tracer.event.EventKind;
 import org.drysill.report.chart.Axis;
 import org.drysill.report.chart.ChartText;
 import org.drysill.report.chart.Tick;
@@ -26,11 +29,13 @@ final class TraceChart {
   private final Trace trace;
   private final Numbers numbers;
   private final LoggedRoom room;
+  private final Optional<RoomEvents> events;
 
   private TraceChart(Desk desk, LoggedRoom room) {
     this.trace = room.trace();
     this.numbers = desk.numbers();
     this.room = room;
+    this.events = desk.subject().assessment().loggedAir().events(room.room());
   }
 
   static TimeTrace of(Desk desk, LoggedRoom room) {
@@ -70,7 +75,15 @@ final class TraceChart {
                 + "."),
         time(),
         List.of(humidity, temperature),
-        List.of());
+        marks());
+  }
+
+  private List<TimeTrace.Marks> marks() {
+    return events.stream()
+        .flatMap(e -> e.groups().stream())
+        .filter(g -> g.kind() != EventKind.DRYING_OR_SLEEP)
+        .map(g -> new TimeTrace.Marks(EventTable.said(g.kind()), g.days()))
+        .toList();
   }
 
   private List<TimeTrace.Limit> limits() {

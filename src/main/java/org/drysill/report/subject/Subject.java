@@ -46,6 +46,7 @@ public record Subject(
         ventilation(),
         humidity(),
         logs(),
+        assessment.loggedAir(),
         condensation(),
         assessment.loggedSurfaces(),
         elements(),
