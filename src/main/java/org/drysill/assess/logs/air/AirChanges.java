@@ -111,6 +111,6 @@ final class AirChanges {
   private static String said(Tracer tracer, Optional<Figure> airChange) {
     return airChange.isPresent()
         ? "There is no figure for the air that this room gets to hold it against."
-        : "No fall of the " + tracer.word() + " was clear enough for a rate to be read from it.";
+        : "No fall of " + tracer.word() + " was clear enough to be read.";
   }
 }

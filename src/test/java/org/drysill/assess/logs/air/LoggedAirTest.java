@@ -86,7 +86,7 @@ class LoggedAirTest {
     assertThat(co2.airChange().orElseThrow().likely()).isCloseTo(0.5, within(0.01));
     assertThat(co2.airChange().orElseThrow().value().isSpread()).isTrue();
     assertThat(co2.hardlyAbove()).isEmpty();
-    // Two rooms with the leaks of 84 m² are believed to get 1.4 (0.8 to 2) air changes.
+    // Two rooms share the leaks of a home of 84 m², so that much more is believed.
     assertThat(co2.believed().orElseThrow().verdict()).isEqualTo(Verdict.SHORT);
     assertThat(co2.said()).contains("less air than believed");
   }
@@ -189,7 +189,7 @@ class LoggedAirTest {
             outdoors(48),
             flow(0, 1e-4, 2e-4));
     assertThat(by(air, Tracer.CO2).airChange()).isEmpty();
-    assertThat(by(air, Tracer.CO2).said()).startsWith("No fall of the CO₂");
+    assertThat(by(air, Tracer.CO2).said()).startsWith("No fall of CO₂");
     assertThat(by(air, Tracer.VAPOUR).believed()).isEmpty();
     assertThat(air.events()).isEmpty();
     assertThat(air.events("living")).isEmpty();
