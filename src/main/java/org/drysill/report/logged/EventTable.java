@@ -49,8 +49,7 @@ final class EventTable {
         Cells.text(said(group.kind())),
         Cells.text(Integer.toString(group.count())),
         Cells.text(one(group.perWeek())),
-        Cells.text(
-            numbers.plain(group.changeKgM3(), Unit.VAPOUR_CONTENT, Rounding.NEAREST)),
+        Cells.text(numbers.plain(group.changeKgM3(), Unit.VAPOUR_CONTENT, Rounding.NEAREST)),
         Cells.text(hours(group.recoveryHours())));
   }
 

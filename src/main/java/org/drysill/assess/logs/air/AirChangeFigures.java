@@ -76,17 +76,12 @@ final class AirChangeFigures {
   }
 
   private Figure figure(String suffix, String name, Range value, Working working) {
-    return new Figure(
-        id + suffix, name, value, Unit.AIR_CHANGE, Basis.CALCULATED, () -> working);
+    return new Figure(id + suffix, name, value, Unit.AIR_CHANGE, Basis.CALCULATED, () -> working);
   }
 
   private static Input decays(AirChangeEvidence evidence) {
     return Input.of(
-        "k",
-        "Decays that count",
-        Range.exactly(evidence.decays()),
-        Unit.COUNT,
-        Basis.MEASURED);
+        "k", "Decays that count", Range.exactly(evidence.decays()), Unit.COUNT, Basis.MEASURED);
   }
 
   private static Input capacitance(FromVapour vapour) {

@@ -84,8 +84,7 @@ final class AirChanges {
   }
 
   private AirChangeOfLog made(LoggedRoom room, Tracer tracer, Decays decays) {
-    Optional<AirChangeEvidence> evidence =
-        decays.airChange(rules.confidence().confidence());
+    Optional<AirChangeEvidence> evidence = decays.airChange(rules.confidence().confidence());
     AirChangeFigures figures = new AirChangeFigures(room, tracer, rules);
     Optional<Figure> airChange = evidence.map(figures::airChange);
     Optional<Figure> hardlyAbove = evidence.flatMap(figures::hardlyAbove);

@@ -62,9 +62,11 @@ final class BelievedAir {
           + " more, or air of other rooms takes part.";
     }
     return bound
-        ? log + "at a pace that the air this room is believed to get allows; vapour gives no more"
+        ? log
+            + "at a pace that the air this room is believed to get allows; vapour gives no more"
             + " than a bound."
-        : log + "as the air that this room is believed to get would make it, within the bounds of"
+        : log
+            + "as the air that this room is believed to get would make it, within the bounds of"
             + " both.";
   }
 }

@@ -22,8 +22,8 @@ import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 
 /**
- * The production that the mean excess of the logs implies with the air that the home gets, G = q Δv,
- * against the list of sources. The logged rooms, weighted by volume, stand for the home.
+ * The production that the mean excess of the logs implies with the air that the home gets, G = q
+ * Δv, against the list of sources. The logged rooms, weighted by volume, stand for the home.
  */
 final class LoggedProduction {
   private static final Citation SOURCE =

@@ -62,7 +62,9 @@ final class Nights {
     Figure excess =
         new Figure(
             "log." + room.room() + ".co2_night_excess",
-            "CO₂ over outdoors in the " + room.roomName() + " from 3 to 6 at night, mean of the log",
+            "CO₂ over outdoors in the "
+                + room.roomName()
+                + " from 3 to 6 at night, mean of the log",
             mean,
             Unit.PPM,
             Basis.MEASURED,

@@ -53,8 +53,7 @@ class LoggedAirTest {
 
   private static LoggedAir assess(LogsResult logs, Figure itemised) {
     VentilationResult air = VentilationAssessor.assess(HOME, DATA.rules(), DATA.ventilation());
-    return LoggedAirAssessor.assess(
-        HOME, logs, air, itemised, LogRules.bundled(), DATA.readings());
+    return LoggedAirAssessor.assess(HOME, logs, air, itemised, LogRules.bundled(), DATA.readings());
   }
 
   /** People leave at eight: CO₂ falls towards 450 ppm at a rate; a weekly routine of calm days. */
@@ -130,8 +129,7 @@ class LoggedAirTest {
   @Test
   void a_bound_by_vapour_tells_only_what_it_excludes() {
     BelievedAir believed = new BelievedAir(room(), Tracer.VAPOUR, rate(0.5, 0.6, 0.7));
-    Finding open =
-        believed.against(rate(0.1, 0.1, 0.1), Optional.of(rate(3, 3, 3)));
+    Finding open = believed.against(rate(0.1, 0.1, 0.1), Optional.of(rate(3, 3, 3)));
     assertThat(open.verdict()).isEqualTo(Verdict.UNKNOWN);
     assertThat(open.settledBy().orElseThrow()).contains("CO₂");
     assertThat(open.because()).contains("no more than a bound");
@@ -219,8 +217,7 @@ class LoggedAirTest {
     NightAir night = air.nights().get(0);
     assertThat(night.excess().likely()).isCloseTo(1050, within(1.0));
     assertThat(night.airPerSleeper().likely()).isCloseTo(0.00375e-3 / 1050e-6, within(1e-5));
-    assertThat(night.airPerSleeper().value().low())
-        .isLessThan(night.airPerSleeper().likely());
+    assertThat(night.airPerSleeper().value().low()).isLessThan(night.airPerSleeper().likely());
   }
 
   @Test
