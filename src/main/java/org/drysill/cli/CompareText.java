@@ -36,6 +36,7 @@ final class CompareText {
     if (change.sameHome().verdict() != Verdict.MEETS) {
       say(console.strong("One home?") + " " + Words.sentence(change.sameHome().said()));
     }
+    change.home().ifPresent(home -> said("Compared are ", home.from()));
     say(Words.sentence(change.outdoor().said()));
     say(statement.plain());
     table(Comparison.of(change, numbers, this::room));
@@ -115,7 +116,7 @@ final class CompareText {
 
   private void said(String head, String text) {
     if (!text.isEmpty()) {
-      say(head + Words.sentence(text));
+      say(Words.sentence(head + text));
     }
   }
 

@@ -46,6 +46,7 @@ class CompareCommandTest {
             "Living room +64 \\(18.9 °C\\) +50 \\(19.6 °C\\) +−14 points \\(a fifth less\\) +fell")
         .containsPattern("Kitchen fan, kitchen +– \\(not there\\) .*not shown: at one visit only")
         .containsPattern("Bathroom fan, bathroom .*\\+3.7 +rose")
+        .contains("Compared are the readings of both visits.")
         .contains("Readings of two moments cannot prove a lasting change")
         .doesNotContain("names no earlier", "names another", "Optional", "\u00a0", "\u001b");
   }
@@ -89,6 +90,20 @@ class CompareCommandTest {
     assertThat(run("compare", before, other, "--verbose")).isZero();
     assertThat(out.toString()).contains("names another earlier survey");
     assertThat(err.toString()).contains("other.yaml:2", "S039");
+  }
+
+  @Test
+  void what_is_not_shown_is_told_with_the_criterion_and_its_limit() throws IOException {
+    String read =
+        SMALL
+            .replace("rooms:", "outdoor_readings: [{temperature: 4 C, humidity: 80 %}]\nrooms:")
+            .replace("use: kitchen}", "use: kitchen, readings: [{temperature: 19 C, humidity: 70 %}]}");
+    String before = file("before.yaml", read.replace("2026-01-22", "2025-02-11"));
+    String after = file("after.yaml", read.replace("4 C", "11 C").replace("70 %", "50 %"));
+    assertThat(run("compare", before, after)).isZero();
+    assertThat(out.toString())
+        .contains("further apart than the 5 K up to which weather counts as alike")
+        .containsPattern("Kitchen .*not shown: weather too unlike");
   }
 
   @Test

@@ -92,8 +92,10 @@ public final class Comparison {
         List.of(air.humidity().points(), air.humidity().fromTemperature()));
   }
 
+  /** The rooms, and the home where it is more than one room. */
   private Stream<AirChange> airs() {
-    return Stream.concat(change.rooms().stream(), change.home().stream());
+    return Stream.concat(
+        change.rooms().stream(), change.rooms().size() > 1 ? change.home().stream() : Stream.of());
   }
 
   private ComparedGroup places() {

@@ -100,7 +100,7 @@ class StatementTest {
             bed.formatted("80", "0.5", "0.4", "intermittent extract"),
             bed.formatted("50", "0", "0", "continuous extract"));
     List<ComparedGroup> groups = groups(change);
-    assertThat(groups).extracting(g -> g.rows().size()).containsExactly(2, 2, 1, 3, 3, 1);
+    assertThat(groups).extracting(g -> g.rows().size()).containsExactly(1, 1, 1, 3, 3, 1);
     assertThat(groups.get(2).rows().get(0).before().text()).isEqualTo("wet");
     assertThat(groups.get(3).rows().get(2).label()).isEqualTo("All of these places");
     assertThat(groups.get(4).rows().get(0).before().line()).isEqualTo("10 (intermittent extract)");
