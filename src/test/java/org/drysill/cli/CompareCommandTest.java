@@ -97,7 +97,8 @@ class CompareCommandTest {
     String read =
         SMALL
             .replace("rooms:", "outdoor_readings: [{temperature: 4 C, humidity: 80 %}]\nrooms:")
-            .replace("use: kitchen}", "use: kitchen, readings: [{temperature: 19 C, humidity: 70 %}]}");
+            .replace(
+                "use: kitchen}", "use: kitchen, readings: [{temperature: 19 C, humidity: 70 %}]}");
     String before = file("before.yaml", read.replace("2026-01-22", "2025-02-11"));
     String after = file("after.yaml", read.replace("4 C", "11 C").replace("70 %", "50 %"));
     assertThat(run("compare", before, after)).isZero();
