@@ -138,6 +138,17 @@ class LogMeansTest {
   }
 
   @Test
+  void of_a_longer_log_the_last_thirty_days_are_taken() {
+    LoggedRoom room =
+        living(
+            LogFixtures.from("2025-12-12T00:00", 3600).hours(6 * 24, 20, 70).hours(30 * 24, 20, 50),
+            LogFixtures.from("2025-12-12T00:00", 3600).hours(36 * 24, 0, 85));
+    assertThat(room.classes()).hasSize(1);
+    assertThat(room.classes().get(0).means().from()).isEqualTo(LocalDate.of(2025, 12, 18));
+    assertThat(room.classes().get(0).means().humidity()).isCloseTo(0.5, within(1e-9));
+  }
+
+  @Test
   void a_week_or_a_warm_month_has_no_class() {
     LoggedRoom week =
         living(

@@ -3,6 +3,7 @@ package org.drysill.assess.logs.air;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,11 @@ import org.drysill.assess.logs.air.AirChangeOfLog.Tracer;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.physics.Range;
+import org.drysill.physics.tracer.Decay;
+import org.drysill.physics.tracer.Decays;
+import org.drysill.physics.tracer.Rejection;
+import org.drysill.physics.tracer.Stretch;
+import org.drysill.physics.tracer.Substance;
 import org.drysill.physics.tracer.event.EventKind;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.logs.LogRules;
@@ -92,10 +98,26 @@ class LoggedAirTest {
 
   @Test
   void a_room_that_gets_what_it_is_believed_to_get_is_told_too() {
-    AirChangeOfLog co2 =
-        by(assess(decays(6, 0.9), outdoors(6 * 24), flow(0, 1e-4, 2e-4)), Tracer.CO2);
-    assertThat(co2.believed().orElseThrow().verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(co2.said()).contains("within the bounds of both");
+    Finding alike =
+        new BelievedAir(room(), Tracer.CO2, rate(0.3, 0.6, 0.9))
+            .against(rate(0.2, 0.3, 0.4), Optional.empty());
+    assertThat(alike.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(alike.because()).contains("within the bounds of both");
+  }
+
+  /** Whoever reads the table must understand every one of them. */
+  @Test
+  void every_reason_for_which_a_fall_is_refused_has_its_own_words() {
+    Stretch stretch = new Stretch(0, 9, 0, 1, 2, 1, Stretch.Ending.RISE);
+    List<Decay> one =
+        Arrays.stream(Rejection.values())
+            .map(reason -> (Decay) new Decay.Rejected(stretch, reason, 0, 0))
+            .toList();
+    List<AirChangeOfLog.Refused> refused =
+        Refusals.of(new Decays(new Substance.Inert(), one));
+    assertThat(refused).hasSize(Rejection.values().length);
+    assertThat(refused).extracting(AirChangeOfLog.Refused::reason).doesNotHaveDuplicates();
+    assertThat(refused).extracting(AirChangeOfLog.Refused::count).containsOnly(1);
   }
 
   /** An outdoor log of CO₂ counts before what is usual. */
