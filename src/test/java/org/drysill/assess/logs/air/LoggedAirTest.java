@@ -113,8 +113,7 @@ class LoggedAirTest {
         Arrays.stream(Rejection.values())
             .map(reason -> (Decay) new Decay.Rejected(stretch, reason, 0, 0))
             .toList();
-    List<AirChangeOfLog.Refused> refused =
-        Refusals.of(new Decays(new Substance.Inert(), one));
+    List<AirChangeOfLog.Refused> refused = Refusals.of(new Decays(new Substance.Inert(), one));
     assertThat(refused).hasSize(Rejection.values().length);
     assertThat(refused).extracting(AirChangeOfLog.Refused::reason).doesNotHaveDuplicates();
     assertThat(refused).extracting(AirChangeOfLog.Refused::count).containsOnly(1);
