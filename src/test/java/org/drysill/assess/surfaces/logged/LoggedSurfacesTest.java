@@ -57,6 +57,20 @@ class LoggedSurfacesTest {
     assertThat(corner.wet().value().high()).isGreaterThanOrEqualTo(4);
   }
 
+  /** 72 % is wet at the corner at 5 °C outdoors; four of the twelve hours lack outdoor air. */
+  @Test
+  void hours_without_outdoor_air_do_not_count() {
+    Home home = LogFixtures.home();
+    LogsResult logs =
+        LogFixtures.assess(
+            home,
+            LogFixtures.from("2026-01-05T00:00", 600).hours(12, 20, 50).hours(12, 20, 72),
+            LogFixtures.from("2026-01-05T00:00", 600).hours(16, 5, 80).gap(4).hours(4, 5, 80));
+    LoggedSurface corner = surfaces(home, logs).get(0);
+    assertThat(corner.loggedHours()).isCloseTo(20, within(1e-9));
+    assertThat(corner.wet().likely()).isCloseTo(8, within(1e-9));
+  }
+
   @Test
   void without_outdoor_air_of_the_same_time_nothing_is_counted() {
     Home home = LogFixtures.home();
