@@ -171,7 +171,8 @@ public final class Drysill {
   }
 
   private static OptionsBasis basis(ReferenceData data, Home home) {
-    RiskAgain risk = new RiskAgain(home, SurfaceTables.bundled());
+    SurfaceTables tables = SurfaceTables.bundled();
+    RiskAgain risk = new RiskAgain(home, tables);
     return new OptionsBasis(
         data.measures(),
         OptionDefaults.read(),
@@ -179,7 +180,8 @@ public final class Drysill {
         data.tariffs(),
         data.glazing(),
         new CautionAssessor(data.cautions(), data.cautionFacts()),
-        (changed, vapour) -> risk.of(changed.rooms(), vapour));
+        (changed, vapour) -> risk.of(changed.rooms(), vapour),
+        tables);
   }
 
   private static Home home(Visit visit) {

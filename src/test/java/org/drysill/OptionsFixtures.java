@@ -92,7 +92,8 @@ public final class OptionsFixtures {
         (home, vapour) ->
             SurfaceAssessor.assess(home, vapour, tables).places().stream()
                 .map(PlaceRisk::of)
-                .toList());
+                .toList(),
+        tables);
   }
 
   /** The options of a survey. */

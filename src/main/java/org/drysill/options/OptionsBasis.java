@@ -8,6 +8,7 @@ import org.drysill.reference.measures.MeasureCatalogue;
 import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.prices.MoneyDefaults;
 import org.drysill.reference.prices.PriceDefaults;
+import org.drysill.reference.surfaces.SurfaceTables;
 
 /**
  * What is published about measures and money, and how surfaces are assessed again.
@@ -19,6 +20,7 @@ import org.drysill.reference.prices.PriceDefaults;
  * @param glazing the kinds of glazing
  * @param cautions decides which cautions belong to a measure
  * @param surfaces assesses the surfaces again
+ * @param tables how the surfaces are judged
  */
 public record OptionsBasis(
     MeasureCatalogue catalogue,
@@ -27,7 +29,8 @@ public record OptionsBasis(
     List<PriceDefaults> prices,
     GlazingCatalogue glazing,
     CautionAssessor cautions,
-    SurfacesAgain surfaces) {
+    SurfacesAgain surfaces,
+    SurfaceTables tables) {
   /** Copies the list. */
   public OptionsBasis {
     prices = List.copyOf(prices);

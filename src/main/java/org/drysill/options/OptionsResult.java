@@ -16,6 +16,7 @@ import org.drysill.reference.Citation;
  *     among themselves; none where the survey states no budget
  * @param notHere the other measures, each with the reason, those that the survey leaves out first
  * @param budget what the stated money buys; empty where the survey states none
+ * @param packages every sensible combination of measures; empty where there is nothing to combine
  * @param fansNow what the fans of today cost to run
  * @param rule the ranking rule in plain sentences, in the order in which it is applied
  * @param cautions the cautions of the ranked measures, the gravest first; those that the home calls
@@ -29,6 +30,7 @@ public record OptionsResult(
     List<RankedMeasure> beyondBudget,
     List<NotHere> notHere,
     Optional<Budget> budget,
+    Optional<PackagesResult> packages,
     List<FanRunningCost> fansNow,
     List<String> rule,
     List<ShownCaution> cautions,
@@ -45,5 +47,19 @@ public record OptionsResult(
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
     sources = List.copyOf(sources);
+  }
+
+  /**
+   * The measures in the order of the works: those of the best package, as its steps come; else
+   * those of the ranking.
+   */
+  public List<RankedMeasure> works() {
+    List<RankedMeasure> steps =
+        packages.stream()
+            .flatMap(p -> p.best().stream().limit(1))
+            .flatMap(p -> p.steps().stream())
+            .flatMap(s -> ranked.stream().filter(m -> m.id().equals(s.id())))
+            .toList();
+    return steps.isEmpty() ? ranked : steps;
   }
 }

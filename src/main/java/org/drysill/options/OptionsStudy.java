@@ -13,6 +13,7 @@ import org.drysill.options.money.Costed;
 import org.drysill.options.money.FanCosts;
 import org.drysill.options.money.MoneyStudy;
 import org.drysill.options.money.SameAir;
+import org.drysill.options.packs.PackageStudy;
 import org.drysill.options.rank.Budgets;
 import org.drysill.options.rank.Entry;
 import org.drysill.options.rank.Purse;
@@ -65,6 +66,7 @@ public final class OptionsStudy {
         words.beyond(ranking.ranked(entries.stream().filter(purse::isBeyond).toList())),
         sifted.notHere(),
         new Budgets(purse, basis.catalogue()).of(first, ranked),
+        PackageStudy.of(assessment, basis, ranking.ranked(entries), money.airBill()),
         new FanCosts(assessment, basis).all(),
         ranking.rule(),
         cautions(entries, sifted),

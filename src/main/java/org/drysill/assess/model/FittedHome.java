@@ -48,6 +48,15 @@ final class FittedHome {
     return fit.posterior();
   }
 
+  /** The home in its most likely state. */
+  ZonedHome zoned() {
+    double[] z = new double[model.unknowns().count()];
+    for (int k = 0; k < z.length; k++) {
+      z[k] = posterior().mean(k);
+    }
+    return model.zoned(z);
+  }
+
   /** By how much the model misses a reading, in standard deviations; above 0 where it is damper. */
   double miss(int reading) {
     return fit.miss(reading);

@@ -27,7 +27,7 @@ final class Glass {
   private final double film;
   private final List<Piece> pieces = new ArrayList<>();
 
-  private record Piece(int room, double areaM2, double saturation) {}
+  private record Piece(String window, int room, double areaM2, double saturation) {}
 
   /**
    * The panes.
@@ -57,6 +57,16 @@ final class Glass {
     return pieces.stream().map(p -> Pane.of(p.room(), p.areaM2() * times, film, celsius)).toList();
   }
 
+  /** The temperature at which contents are counted [°C]. */
+  double celsius() {
+    return celsius;
+  }
+
+  /** The survey's id of the window of a pane. */
+  String window(int pane) {
+    return pieces.get(pane).window();
+  }
+
   /** Saturation of each pane over the air outdoors [kg/m³]. */
   double[] saturation() {
     return pieces.stream().mapToDouble(Piece::saturation).toArray();
@@ -74,7 +84,10 @@ final class Glass {
         room.room().windows().stream()
             .filter(w -> w.id().equals(place.item()))
             .flatMap(w -> area(w).stream())
-            .forEach(a -> pieces.add(new Piece(zone, a, content(Math.max(0, over)))));
+            .forEach(
+                a ->
+                    pieces.add(
+                        new Piece(place.item(), zone, a, content(Math.max(0, over)))));
       }
     }
   }

@@ -7,6 +7,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.ventilation.provided.OutdoorAir;
 import org.drysill.physics.zones.AirRoutes;
+import org.drysill.physics.zones.Pane;
 import org.drysill.physics.zones.SteadyZones;
 import org.drysill.physics.zones.ZoneFlows;
 import org.drysill.physics.zones.ZoneVapour;
@@ -148,6 +149,47 @@ final class HomeModel {
   private ZoneVapour steady(double[] z) {
     double times = glass.factor().at(z[Unknowns.GLASS]);
     return new SteadyZones(flows(z), glass.panes(times)).at(waterOfRooms(z), 0, glass.saturation());
+  }
+
+  /** The home at a state of its unknowns. */
+  ZonedHome zoned(double[] z) {
+    double[] supply = new double[parts.length];
+    double[] extract = new double[parts.length];
+    for (int f = 0; f < fans.size(); f++) {
+      fans.get(f).addTo(supply, extract, factor(f, z));
+    }
+    double[] in = layout.leaksIn();
+    double[] out = layout.leaksOut();
+    double[] rooms = waterOfRooms(z);
+    return new ZonedHome(
+        IntStream.range(0, parts.length)
+            .mapToObj(
+                i ->
+                    new ZonedHome.Zone(
+                        layout.rooms().get(i).id(), supply[i], extract[i], in[i], out[i], rooms[i]))
+            .toList(),
+        IntStream.range(0, layout.ways().size()).mapToObj(w -> way(w, z)).toList(),
+        panes(z),
+        outdoorAir(z),
+        leaks(z),
+        layout.hub(),
+        glass.celsius());
+  }
+
+  private ZonedHome.Way way(int index, double[] z) {
+    Layout.Way way = layout.ways().get(index);
+    double weight = layout.exchange(way).range().likely();
+    return new ZonedHome.Way(way.one(), way.other(), weight, exchange(index, z));
+  }
+
+  private List<ZonedHome.PaneOfWindow> panes(double[] z) {
+    List<Pane> panes = glass.panes(glass.factor().at(z[Unknowns.GLASS]));
+    return IntStream.range(0, panes.size())
+        .mapToObj(
+            p ->
+                new ZonedHome.PaneOfWindow(
+                    glass.window(p), panes.get(p).zone(), panes.get(p).transferM3S()))
+        .toList();
   }
 
   private double exchange(int way, double[] z) {

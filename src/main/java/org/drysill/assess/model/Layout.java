@@ -90,10 +90,20 @@ final class Layout {
     return hub;
   }
 
+  /** The part of each room in what leaks in. */
+  double[] leaksIn() {
+    return shares(RoomBalance::leaksInM3S);
+  }
+
+  /** The part of each room in what leaks out. */
+  double[] leaksOut() {
+    return shares(RoomBalance::leaksOutM3S);
+  }
+
   AirRoutes routes() {
     return new AirRoutes(
-        shares(RoomBalance::leaksInM3S),
-        shares(RoomBalance::leaksOutM3S),
+        leaksIn(),
+        leaksOut(),
         ways.stream()
             .map(w -> new AirRoutes.Door(w.one(), w.other(), exchange(w).range().likely()))
             .toList());

@@ -132,6 +132,7 @@ public final class MoistureModelAssessor {
         glass,
         Optional.of(together),
         Optional.of(split),
+        Optional.of(fit.zoned()),
         ModelAssumptions.of(rules.defaults(), !layout.ways().isEmpty(), panes));
   }
 

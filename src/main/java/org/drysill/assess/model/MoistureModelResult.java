@@ -18,6 +18,7 @@ import org.drysill.assess.Finding;
  *     their logarithms, −1 to 1
  * @param split what the readings say of water and air, as a finding that names the reading that
  *     would say more
+ * @param zones the home as zones, at the likely values; empty where nothing was put together
  * @param assumptions what was taken for granted
  */
 public record MoistureModelResult(
@@ -27,6 +28,7 @@ public record MoistureModelResult(
     Optional<Figure> glass,
     Optional<Figure> together,
     Optional<Finding> split,
+    Optional<ZonedHome> zones,
     List<Assumption> assumptions) {
   /** Copies the lists. */
   public MoistureModelResult {
@@ -41,6 +43,7 @@ public record MoistureModelResult(
         Optional.of(why),
         List.of(),
         List.of(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

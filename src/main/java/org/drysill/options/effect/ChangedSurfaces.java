@@ -14,9 +14,13 @@ import org.drysill.reference.measures.SurfaceEffect;
 record ChangedSurfaces(Assessment assessment, Strength strength) {
 
   Home with(Candidate candidate) {
-    Home home = assessment.home();
+    return with(candidate, assessment.home());
+  }
+
+  /** The same for a home that other measures have changed already. */
+  Home with(Candidate candidate, Home home) {
     Measure measure = candidate.measure();
-    Home changed = measure.surface().map(s -> surfaces(candidate, s)).orElse(home);
+    Home changed = measure.surface().map(s -> surfaces(candidate, s, home)).orElse(home);
     return measure
         .warmth()
         .map(w -> ChangedHome.heated(changed, rooms(candidate), strength.of(w.raisesBy().range())))
@@ -27,8 +31,7 @@ record ChangedSurfaces(Assessment assessment, Strength strength) {
     return candidate.rooms().stream().map(RoomFacts::id).toList();
   }
 
-  private Home surfaces(Candidate candidate, SurfaceEffect effect) {
-    Home home = assessment.home();
+  private Home surfaces(Candidate candidate, SurfaceEffect effect, Home home) {
     Home glazed =
         effect
             .glazing()

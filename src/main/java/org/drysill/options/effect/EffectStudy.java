@@ -52,6 +52,11 @@ public final class EffectStudy {
             basis.defaults().mostRemoved().likely());
   }
 
+  /** All the water that the home gives off, likely [kg/s]. */
+  public double production() {
+    return production.likely();
+  }
+
   /** The effect of a candidate; empty where its flow cannot be told. */
   public Optional<Studied> of(Candidate candidate) {
     Optional<AirEffect> air = candidate.measure().air();

@@ -33,6 +33,11 @@ final class Carbon {
     this.electricity = factors.carbonDioxide("electricity").orElseThrow();
   }
 
+  /** Of a kilowatt-hour of heat, likely [kg]. */
+  double heatKgPerKwh() {
+    return heat.value().range().likely();
+  }
+
   Figure of(Figures figures, EnergyUse use) {
     Range value =
         Signed.product(use.heatLost().minus(use.heatSaved()), heat.value().range())

@@ -71,6 +71,13 @@ public final class MoneyStudy {
         bill.heatCost());
   }
 
+  /** What warming one more cubic metre of outdoor air a second takes in a year, likely. */
+  public AirBill airBill() {
+    double energy = year.perFlow().likely();
+    return new AirBill(
+        energy, energy * money.heat().value().likely(), energy * carbon.heatKgPerKwh());
+  }
+
   private static Figure runningCost(
       Figures figures, Range running, EnergyBill bill, Optional<Figure> upkeep) {
     List<Input> inputs = new ArrayList<>(List.of(Input.of("energy", bill.cost())));

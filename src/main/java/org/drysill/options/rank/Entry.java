@@ -28,7 +28,8 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     return (long) Math.floor(progress().share() / step + 1e-9);
   }
 
-  boolean isStopGap() {
+  /** True for what relieves the sign and leaves the cause. */
+  public boolean isStopGap() {
     return costed.studied().candidate().measure().isStopGap();
   }
 
@@ -36,11 +37,13 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     return costed.studied().effect().wetGlassMonths().map(Figure::likely).orElse(0.0);
   }
 
-  double annualCost() {
+  /** Yearly cost over the horizon; infinite where it is not known. */
+  public double annualCost() {
     return costed.annualCost().orElse(Double.POSITIVE_INFINITY);
   }
 
-  double firstCost() {
+  /** First cost; infinite where it is not known. */
+  public double firstCost() {
     return costed.firstCost().orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -26,7 +26,7 @@ public record Purse(Optional<Range> money, String currency) {
   }
 
   /** An amount in words, such as {@code 450 GBP}. */
-  String words(double amount) {
+  public String words(double amount) {
     return String.format(Locale.ROOT, "%,d", Math.round(amount)) + " " + currency;
   }
 }

@@ -18,6 +18,10 @@ import org.drysill.yaml.Key;
  * @param sameAir share of the air from which it counts as the same
  * @param singlePaneU a pane above this transmittance is a single one [W/(m²·K)]
  * @param step coarseness in which progress is compared, as ratio
+ * @param packageStep coarseness in which packages are compared that do not reach the goal, as ratio
+ * @param mostPackages the most packages that are evaluated; measures are left out until they are few
+ *     enough
+ * @param bestPackages how many of the best packages tell what to do first and what in no case
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]
@@ -35,6 +39,9 @@ public record OptionDefaults(
     @Key(about = "Share of the air from which it is the same") Sourced sameAir,
     @Key(about = "Transmittance above which a pane is single") Sourced singlePaneU,
     @Key(about = "Coarseness in which progress is compared") Sourced step,
+    @Key(about = "Coarseness in which packages are compared") Sourced packageStep,
+    @Key(about = "Most packages that are evaluated") Sourced mostPackages,
+    @Key(about = "Best packages that are looked at together") Sourced bestPackages,
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
     @Key(about = "Payback called never, in years") Sourced longestPayback,
     @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad,

@@ -1,0 +1,21 @@
+package org.drysill.options.packs;
+
+/**
+ * What the measures of a package make of air and water.
+ *
+ * @param members the members as bits
+ * @param change what they do together
+ * @param bill what they cost together
+ * @param lacks outdoor air that the home then lacks, likely [m³/s]
+ * @param safe true where none needs a safety test first
+ * @param size how many members it has
+ * @param stopGap true where one of them is a stop-gap
+ */
+record AirSide(
+    long members,
+    VapourChange change,
+    Bill bill,
+    double lacks,
+    boolean safe,
+    int size,
+    boolean stopGap) {}

@@ -1,0 +1,74 @@
+package org.drysill.options.packs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.ventilation.words.FlowText;
+import org.drysill.options.rank.Purse;
+
+/** Why a package stands where it does, in sentences with figures. */
+record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
+  /** What it does, what decides against it beside the best one, and what it leaves. */
+  List<String> of(PackValue value, Optional<PackValue> best) {
+    List<String> reasons = new ArrayList<>();
+    reasons.add(does(value));
+    best.ifPresent(b -> reasons.add(beside(value, b)));
+    if (value.wet() > 0) {
+      reasons.add("It leaves " + months(value.wet()) + " with wet glass, summed over windows.");
+    }
+    return reasons;
+  }
+
+  private String does(PackValue value) {
+    List<String> parts = new ArrayList<>();
+    if (order.mouldToday() > 0) {
+      parts.add(
+          value.mould() == 0
+              ? "it ends all " + months(order.mouldToday()) + " at risk of mould"
+              : "it ends "
+                  + (order.mouldToday() - value.mould())
+                  + " of the "
+                  + months(order.mouldToday())
+                  + " at risk of mould");
+    }
+    if (order.lacksToday() > 0) {
+      FlowText flows = new FlowText(assessment.ventilation().rules().units());
+      parts.add(
+          value.lacks() <= 0
+              ? "it brings all the air that is lacking"
+              : "of the air that is asked "
+                  + flows.required(value.lacks())
+                  + " are still lacking");
+    }
+    String words = String.join("; ", parts);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+  }
+
+  private String beside(PackValue value, PackValue best) {
+    if (order.steps(value) > order.steps(best)) {
+      return "It goes further than A, which closes " + percent(best) + " of what is lacking.";
+    }
+    if (best.safe() && !value.safe()) {
+      return "It needs a safety test first, and A does not.";
+    }
+    if (order.steps(value) < order.steps(best)) {
+      return "It closes " + percent(value) + " of what is lacking, A " + percent(best) + ".";
+    }
+    if (value.stopGap() && !best.stopGap()) {
+      return "Part of it is a stop-gap, which helps while it is used.";
+    }
+    return "It goes about as far as A and costs "
+        + purse.words(Math.max(0, value.bill().annual() - best.bill().annual()))
+        + " more a year, all in all.";
+  }
+
+  private String percent(PackValue value) {
+    return Math.round(100 * order.progress(value)) + " %";
+  }
+
+  private static String months(int number) {
+    return number + (number == 1 ? " month" : " months");
+  }
+}

@@ -1,0 +1,39 @@
+package org.drysill.options.packs;
+
+/**
+ * What a package achieves and costs, at the likely values.
+ *
+ * @param members its members as bits: those of the air side, then those of the fabric side
+ * @param size how many they are
+ * @param safe true where none needs a safety test first
+ * @param stopGap true where one of them is a stop-gap
+ * @param lacks outdoor air that the home still lacks [m³/s]
+ * @param mould months at risk of mould in a year, summed over walls and corners
+ * @param wet months with wet glass in a year, summed over windows
+ * @param bill what it costs and takes
+ */
+record PackValue(
+    Bits members,
+    int size,
+    boolean safe,
+    boolean stopGap,
+    double lacks,
+    int mould,
+    int wet,
+    Bill bill) {
+
+  /**
+   * The members of both sides.
+   *
+   * @param air bits of the air side
+   * @param fabric bits of the fabric side
+   */
+  record Bits(long air, long fabric) {
+    /** True where all members of another package are in this one, and more. */
+    boolean isMoreThan(Bits other) {
+      return !equals(other)
+          && (air & other.air) == other.air
+          && (fabric & other.fabric) == other.fabric;
+    }
+  }
+}

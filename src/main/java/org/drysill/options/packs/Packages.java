@@ -1,0 +1,159 @@
+package org.drysill.options.packs;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import org.drysill.options.packs.PackValue.Bits;
+
+/**
+ * Every admissible package of a home, evaluated by month.
+ *
+ * <p>Rows are air sides, columns fabric sides. A row is the work of one thread and nothing is added
+ * up across rows, so that the result does not depend on how many threads there are.
+ */
+final class Packages {
+  private final VapourModel model;
+  private final List<AirSide> air;
+  private final List<FabricSide> fabric;
+  private final List<List<RoomState>> states;
+  private final List<double[][]> glass;
+  private final long[] barred;
+  private final short[][] mould;
+  private final short[][] wet;
+
+  /**
+   * Evaluates.
+   *
+   * @param model the vapour of the home
+   * @param air all air sides, that without members first
+   * @param fabric all fabric sides, likewise
+   * @param states the states of rooms and panes that the fabric sides speak of
+   * @param barred of each air side the members of fabric sides that it excludes, as bits
+   */
+  Packages(
+      VapourModel model,
+      List<AirSide> air,
+      List<FabricSide> fabric,
+      FabricStates states,
+      long[] barred) {
+    this.model = model;
+    this.air = List.copyOf(air);
+    this.fabric = List.copyOf(fabric);
+    this.states = states.states();
+    this.glass = states.glass();
+    this.barred = barred.clone();
+    this.mould = new short[air.size()][fabric.size()];
+    this.wet = new short[air.size()][fabric.size()];
+    IntStream.range(0, air.size()).parallel().forEach(this::row);
+  }
+
+  /** How many are admissible. */
+  long count() {
+    long count = 0;
+    for (int a = 0; a < air.size(); a++) {
+      for (FabricSide side : fabric) {
+        count += isAdmissible(a, side) ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  /** Gives each admissible package in a fixed order, that without members first. */
+  void each(Consumer<PackValue> taker) {
+    for (int a = 0; a < air.size(); a++) {
+      for (int f = 0; f < fabric.size(); f++) {
+        if (isAdmissible(a, fabric.get(f))) {
+          taker.accept(value(a, f));
+        }
+      }
+    }
+  }
+
+  /** The package of these members; every part of an admissible package is one. */
+  PackValue of(Bits members) {
+    return value(rowOf(members), columnOf(members));
+  }
+
+  /**
+   * Mean relative humidity of the rooms with cold places, by volume, in the coldest month [1]; not
+   * a number where there are none.
+   */
+  double winterHumidity(Bits members, int coldest) {
+    FabricSide side = fabric.get(columnOf(members));
+    double[][] ratios =
+        model.ratios(air.get(rowOf(members)).change(), glass.get(side.glass()));
+    double sum = 0;
+    double volume = 0;
+    for (int r = 0; r < states.size(); r++) {
+      RoomState state = states.get(r).get(side.rooms().get(r));
+      sum += state.volume() * state.winterHumidity(ratios, coldest);
+      volume += state.volume();
+    }
+    return sum / volume;
+  }
+
+  private void row(int a) {
+    double[][][] ratios = new double[glass.size()][][];
+    int[][][] known = new int[glass.size()][][];
+    for (int f = 0; f < fabric.size(); f++) {
+      FabricSide side = fabric.get(f);
+      int g = side.glass();
+      if (ratios[g] == null) {
+        ratios[g] = model.ratios(air.get(a).change(), glass.get(g));
+        known[g] = new int[states.size()][];
+      }
+      for (int r = 0; r < states.size(); r++) {
+        int state = side.rooms().get(r);
+        int both = months(known[g], ratios[g], r, state);
+        mould[a][f] += (short) (both >> 16);
+        wet[a][f] += (short) both;
+      }
+    }
+  }
+
+  /** Months of mould in the upper half and of wet glass in the lower, each reckoned once. */
+  private int months(int[][] known, double[][] ratios, int room, int state) {
+    if (known[room] == null) {
+      known[room] = new int[states.get(room).size()];
+      Arrays.fill(known[room], -1);
+    }
+    if (known[room][state] < 0) {
+      RoomState at = states.get(room).get(state);
+      known[room][state] = (at.mould(ratios) << 16) | at.wet(ratios);
+    }
+    return known[room][state];
+  }
+
+  private boolean isAdmissible(int a, FabricSide side) {
+    return (barred[a] & side.members()) == 0;
+  }
+
+  private int rowOf(Bits members) {
+    return IntStream.range(0, air.size())
+        .filter(a -> air.get(a).members() == members.air())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private int columnOf(Bits members) {
+    return IntStream.range(0, fabric.size())
+        .filter(f -> fabric.get(f).members() == members.fabric())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private PackValue value(int a, int f) {
+    AirSide one = air.get(a);
+    FabricSide other = fabric.get(f);
+    return new PackValue(
+        new Bits(one.members(), other.members()),
+        one.size() + other.size(),
+        one.safe() && other.safe(),
+        one.stopGap() || other.stopGap(),
+        one.lacks(),
+        mould[a][f],
+        wet[a][f],
+        one.bill().and(other.bill()));
+  }
+}

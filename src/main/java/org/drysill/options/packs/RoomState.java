@@ -1,0 +1,92 @@
+package org.drysill.options.packs;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.drysill.assess.surfaces.RoomLimits;
+import org.drysill.assess.surfaces.RoomLimits.PlaceLimits;
+import org.drysill.assess.surfaces.SurfaceClass;
+
+/** A room in one state of its fabric: how many months of it are at risk at a given vapour. */
+final class RoomState {
+  private final int zone;
+  private final double volume;
+  private final RoomLimits limits;
+  private final double[][][] opaque;
+  private final double[][][] glass;
+
+  private RoomState(int zone, double volume, RoomLimits limits) {
+    this.zone = zone;
+    this.volume = volume;
+    this.limits = limits;
+    this.opaque = items(limits, SurfaceClass.OPAQUE);
+    this.glass = items(limits, SurfaceClass.GLASS);
+  }
+
+  static RoomState of(int zone, double volume, RoomLimits limits) {
+    return new RoomState(zone, volume, limits);
+  }
+
+  /** The places of each item of the survey, its months by place. */
+  private static double[][][] items(RoomLimits limits, SurfaceClass surface) {
+    Map<String, List<PlaceLimits>> items = new LinkedHashMap<>();
+    limits.places().stream()
+        .filter(p -> p.surface() == surface)
+        .forEach(p -> items.merge(p.item(), List.of(p), RoomState::joined));
+    return items.values().stream()
+        .map(
+            places ->
+                places.stream()
+                    .map(p -> p.ratios().stream().mapToDouble(r -> r).toArray())
+                    .toArray(double[][]::new))
+        .toArray(double[][][]::new);
+  }
+
+  private static List<PlaceLimits> joined(List<PlaceLimits> some, List<PlaceLimits> more) {
+    return Stream.concat(some.stream(), more.stream()).toList();
+  }
+
+  /** Its limits as they were found. */
+  RoomLimits limits() {
+    return limits;
+  }
+
+  /** Months at risk of mould, summed over walls and corners. */
+  int mould(double[][] ratios) {
+    return months(opaque, ratios);
+  }
+
+  /** Months with wet glass, summed over windows. */
+  int wet(double[][] ratios) {
+    return months(glass, ratios);
+  }
+
+  /** Relative humidity in the coldest month [1]. */
+  double winterHumidity(double[][] ratios, int coldest) {
+    return Math.min(
+        1,
+        limits.humidityWithoutExcess() + limits.humidityOfExcess() * ratios[coldest][zone]);
+  }
+
+  double volume() {
+    return volume;
+  }
+
+  /** The worst part of a window or corner stands for it. */
+  private int months(double[][][] items, double[][] ratios) {
+    int sum = 0;
+    for (double[][] places : items) {
+      int worst = 0;
+      for (double[] place : places) {
+        int at = 0;
+        for (int m = 0; m < place.length; m++) {
+          at += ratios[m][zone] >= place[m] ? 1 : 0;
+        }
+        worst = Math.max(worst, at);
+      }
+      sum += worst;
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,41 @@
+package org.drysill.options.packs;
+
+import java.util.Arrays;
+
+/**
+ * What measures do to the air and the water of zones; those of several are added up, save water, of
+ * which each leaves a part of what the others left.
+ */
+final class VapourChange {
+  final double[] supply;
+  final double[] extract;
+  final double[] supplyGone;
+  final double[] extractGone;
+  final double[] openings;
+  final double[] waterLeft;
+
+  /** No change of so many zones. */
+  VapourChange(int zones) {
+    supply = new double[zones];
+    extract = new double[zones];
+    supplyGone = new double[zones];
+    extractGone = new double[zones];
+    openings = new double[zones];
+    waterLeft = new double[zones];
+    Arrays.fill(waterLeft, 1);
+  }
+
+  /** Both together. */
+  VapourChange and(VapourChange other) {
+    VapourChange both = new VapourChange(supply.length);
+    for (int i = 0; i < supply.length; i++) {
+      both.supply[i] = supply[i] + other.supply[i];
+      both.extract[i] = extract[i] + other.extract[i];
+      both.supplyGone[i] = supplyGone[i] + other.supplyGone[i];
+      both.extractGone[i] = extractGone[i] + other.extractGone[i];
+      both.openings[i] = openings[i] + other.openings[i];
+      both.waterLeft[i] = waterLeft[i] * other.waterLeft[i];
+    }
+    return both;
+  }
+}
