@@ -62,10 +62,10 @@ public record MeasurePackage(
    *
    * @param id the id of the measure at its place
    * @param title its title
-   * @param lacks air that is lacking after it and those before
+   * @param lacksM3S air that is lacking after it and those before [m³/s]
    * @param mouldMonths months at risk of mould left then
    * @param wetGlassMonths months with wet glass left then
    */
   public record Step(
-      String id, String title, Figure lacks, int mouldMonths, int wetGlassMonths) {}
+      String id, String title, double lacksM3S, int mouldMonths, int wetGlassMonths) {}
 }

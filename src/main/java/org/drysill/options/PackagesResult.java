@@ -2,7 +2,6 @@ package org.drysill.options;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.assess.Figure;
 
 /**
  * Every sensible combination of measures, by month at the likely values.
@@ -71,14 +70,14 @@ public record PackagesResult(
   /**
    * What a sum of money buys.
    *
-   * @param money the sum, for first costs
+   * @param money the sum, for first costs [currency]
    * @param titles the measures; none where nothing that helps costs so little
-   * @param spent their first cost
+   * @param spent their first cost [currency]
    * @param mouldMonths months at risk of mould that are left
-   * @param lacks air that is still lacking
+   * @param lacksM3S air that is still lacking [m³/s]
    */
   public record BudgetBuys(
-      Figure money, List<String> titles, Figure spent, int mouldMonths, Figure lacks) {
+      double money, List<String> titles, double spent, int mouldMonths, double lacksM3S) {
     /** Copies the list. */
     public BudgetBuys {
       titles = List.copyOf(titles);

@@ -43,11 +43,11 @@ record PackWriter(
     Bill bill = value.bill();
     return new MeasurePackage(
         name,
-        steps(name, value),
+        steps(value),
         works.order().reaches(value),
         value.safe(),
         Math.round(100 * works.order().progress(value)),
-        lacks(figures, "lacks", value),
+        lacks(figures, value),
         value.mould(),
         value.wet(),
         humidity(figures, value),
@@ -78,19 +78,18 @@ record PackWriter(
         reasons);
   }
 
-  private List<MeasurePackage.Step> steps(String name, PackValue value) {
+  private List<MeasurePackage.Step> steps(PackValue value) {
     List<MeasurePackage.Step> steps = new ArrayList<>();
     List<Member> done = List.of();
     for (PackValue after : works.of(value.members())) {
       List<Member> before = done;
       done = candidates.in(after);
       Member added = done.stream().filter(m -> !before.contains(m)).findFirst().orElseThrow();
-      Figures figures = new Figures("package." + name + ".step" + (steps.size() + 1));
       steps.add(
           new MeasurePackage.Step(
               added.id(),
               added.candidate().title(),
-              lacks(figures, "lacks", after),
+              after.lacks(),
               after.mould(),
               after.wet()));
     }
@@ -98,9 +97,9 @@ record PackWriter(
   }
 
   /** Air that is still lacking. */
-  Figure lacks(Figures figures, String id, PackValue value) {
+  private Figure lacks(Figures figures, PackValue value) {
     return figures.of(
-        id,
+        "lacks",
         "outdoor air that the home still lacks",
         Range.exactly(value.lacks()),
         Unit.AIRFLOW,

@@ -32,7 +32,7 @@ public final class PackageStudy {
   private final PackOrder order;
   private final PackWriter writer;
 
-  private PackageStudy(
+  PackageStudy(
       Assessment assessment, OptionsBasis basis, List<Entry> ranked, AirBill price, HomeZones zones) {
     this.assessment = assessment;
     this.basis = basis;
@@ -92,6 +92,18 @@ public final class PackageStudy {
         .map(PackageStudy::result);
   }
 
+  Packages packages() {
+    return packages;
+  }
+
+  Candidates candidates() {
+    return candidates;
+  }
+
+  PackOrder order() {
+    return order;
+  }
+
   private static long[] subsets(List<Member> members) {
     return Subsets.of(Candidates.against(members, members), Integer.MAX_VALUE);
   }
@@ -131,7 +143,7 @@ public final class PackageStudy {
         InBest.all(candidates, best),
         best.size(),
         new InBest(packages, candidates, purse).none(best),
-        new SumsOfMoney(pick, candidates, writer, purse).of(best),
+        new SumsOfMoney(pick, candidates, purse).of(best),
         limits());
   }
 

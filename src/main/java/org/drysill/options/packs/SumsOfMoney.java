@@ -3,11 +3,7 @@ package org.drysill.options.packs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.drysill.assess.Basis;
-import org.drysill.assess.Figure;
-import org.drysill.assess.Unit;
 import org.drysill.options.PackagesResult.BudgetBuys;
-import org.drysill.options.effect.Figures;
 import org.drysill.options.rank.Purse;
 import org.drysill.physics.Range;
 
@@ -15,8 +11,11 @@ import org.drysill.physics.Range;
  * What sums of money buy: quarters of what the best package costs at the start, and the budget that
  * the survey states.
  */
-record SumsOfMoney(Best pick, Candidates candidates, PackWriter writer, Purse purse) {
+record SumsOfMoney(Best pick, Candidates candidates, Purse purse) {
   private static final int PARTS = 4;
+
+  /** Sums are rounded up to a multiple of this, as people name them [currency]. */
+  private static final double ROUND = 50;
 
   /** One row for each sum that buys something else than a smaller one. */
   List<BudgetBuys> of(List<PackValue> best) {
@@ -28,7 +27,7 @@ record SumsOfMoney(Best pick, Candidates candidates, PackWriter writer, Purse pu
           .ifPresent(
               v -> {
                 bought.add(v);
-                rows.add(row(rows.size() + 1, sum, v));
+                rows.add(row(sum, v));
               });
     }
     return rows;
@@ -37,7 +36,7 @@ record SumsOfMoney(Best pick, Candidates candidates, PackWriter writer, Purse pu
   private List<Double> sums(List<PackValue> best) {
     double whole = best.stream().findFirst().map(v -> v.bill().first()).orElse(0.0);
     Stream<Double> parts =
-        Stream.iterate(1, i -> i <= PARTS, i -> i + 1).map(i -> i * whole / PARTS);
+        Stream.iterate(1, i -> i <= PARTS, i -> i + 1).map(i -> Math.ceil(i * whole / PARTS / ROUND) * ROUND);
     return Stream.concat(parts, purse.money().map(Range::likely).stream())
         .filter(s -> s > 0)
         .distinct()
@@ -45,18 +44,12 @@ record SumsOfMoney(Best pick, Candidates candidates, PackWriter writer, Purse pu
         .toList();
   }
 
-  private BudgetBuys row(int number, double sum, PackValue value) {
-    Figures figures = new Figures("package.sum" + number);
+  private BudgetBuys row(double sum, PackValue value) {
     return new BudgetBuys(
-        money(figures, "money", "money at hand", sum, Basis.ASSUMED),
+        sum,
         candidates.in(value).stream().map(m -> m.candidate().title()).toList(),
-        money(figures, "spent", "first cost", value.bill().first(), Basis.CALCULATED),
+        value.bill().first(),
         value.mould(),
-        writer.lacks(figures, "lacks", value));
-  }
-
-  private static Figure money(Figures figures, String id, String name, double sum, Basis basis) {
-    return figures.of(
-        id, name, Range.exactly(sum), Unit.MONEY, basis, "Σ first costs", List.of(), List.of());
+        value.lacks());
   }
 }
