@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param beyondBudget the best of all, where the budget does not reach it
  * @param dryGlass the package that goes as far as the best and keeps glass driest, where another
  * @param front packages of which none is beaten in yearly cost, months of mould and air at once, by
- *     cost
+ *     cost; then those shown that are not among them
  * @param doFirst the titles of measures in all of the best packages
  * @param comparedWith how many best packages the two lists go by
  * @param inNone measures in none of them, with the reason
@@ -73,11 +73,12 @@ public record PackagesResult(
    * @param money the sum, for first costs [currency]
    * @param titles the measures; none where nothing that helps costs so little
    * @param spent their first cost [currency]
+   * @param stopGap true where one of them is a stop-gap
    * @param mouldMonths months at risk of mould that are left
    * @param lacksM3S air that is still lacking [m³/s]
    */
   public record BudgetBuys(
-      double money, List<String> titles, double spent, int mouldMonths, double lacksM3S) {
+      double money, List<String> titles, double spent, boolean stopGap, int mouldMonths, double lacksM3S) {
     /** Copies the list. */
     public BudgetBuys {
       titles = List.copyOf(titles);

@@ -59,9 +59,11 @@ record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
     if (value.stopGap() && !best.stopGap()) {
       return "Part of it is a stop-gap, which helps while it is used.";
     }
+    double more = value.bill().annual() - best.bill().annual();
     return "It goes about as far as A and costs "
-        + purse.words(Math.max(0, value.bill().annual() - best.bill().annual()))
-        + " more a year, all in all.";
+        + purse.words(Math.abs(more))
+        + (more < 0 ? " less" : " more")
+        + " a year, all in all.";
   }
 
   private String percent(PackValue value) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Figure;
 import org.drysill.assess.OutdoorClimate;
@@ -162,13 +163,13 @@ public final class PackageStudy {
     return shown;
   }
 
-  /** Only a package that goes further is worth more money than there is. */
+  /** What would be best if money were no matter, where that is another. */
   private Optional<MeasurePackage> beyond(Best pick, List<PackValue> best) {
     PackReasons reasons = new PackReasons(assessment, order, purse);
     return purse
         .money()
         .flatMap(m -> pick.of(this::does))
-        .filter(v -> best.isEmpty() || order.steps(v) > order.steps(best.get(0)))
+        .filter(v -> best.isEmpty() || order.comparator().compare(v, best.get(0)) < 0)
         .map(
             v -> writer.of("X", v, reasons.of(v, best.stream().findFirst())));
   }
@@ -186,12 +187,14 @@ public final class PackageStudy {
         .map(v -> writer.of("dry", v, List.of()));
   }
 
+  /** The front of what is as safe and as lasting as the best, and the packages that are shown. */
   private List<FrontPoint> front(Best pick, List<PackValue> best) {
     boolean safe = best.stream().anyMatch(PackValue::safe);
-    return pick.front(v -> v.safe() || !safe).stream()
-        .map(
-            v ->
-                new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
+    boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
+    List<PackValue> front =
+        pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
+    return Stream.concat(front.stream(), best.stream().limit(SHOWN).filter(v -> !front.contains(v)))
+        .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
         .toList();
   }
 

@@ -49,6 +49,7 @@ record SumsOfMoney(Best pick, Candidates candidates, Purse purse) {
         sum,
         candidates.in(value).stream().map(m -> m.candidate().title()).toList(),
         value.bill().first(),
+        value.stopGap(),
         value.mould(),
         value.lacks());
   }

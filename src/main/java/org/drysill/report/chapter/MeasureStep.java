@@ -15,7 +15,7 @@ import org.drysill.report.words.Words;
 final class MeasureStep {
   private MeasureStep() {}
 
-  static Step of(Desk desk, RankedMeasure measure) {
+  static Step of(Desk desk, RankedMeasure measure, int number) {
     List<String> why = new ArrayList<>(List.of(measure.because()));
     why.addAll(measure.reasons());
     List<String> more = new ArrayList<>();
@@ -33,7 +33,7 @@ final class MeasureStep {
     }
     return new Step(
         margin(desk, measure),
-        Integer.toString(measure.rank()),
+        Integer.toString(number),
         Words.sentence(measure.title()),
         Words.sentence(measure.changes()),
         more,

@@ -22,9 +22,10 @@ import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
 
-/** What could be done: what comes first, the ranked measures, what is not here and why. */
+/** What could be done: what comes first, packages and measures, what is not here and why. */
 final class OptionsChapter implements Chapter {
   private static final int IN_FULL = 4;
+  private static final int IN_FULL_OF_PACKAGE = 10;
   private static final int IN_TABLE = 16;
 
   @Override
@@ -37,18 +38,21 @@ final class OptionsChapter implements Chapter {
     if (!options.first().isEmpty()) {
       blocks.add(new Subhead(List.of(), "Before anything else"));
       options.first().forEach(f -> blocks.add(FirstSteps.step(desk, f)));
-      blocks.add(new Subhead(List.of(), "Then, in this order"));
     }
-    blocks.add(
-        new Prose(
-            List.of(), "", "", "Each measure is studied by itself. What decides, in this order:"));
-    blocks.add(new Bullets(List.of(), options.rule().stream().map(Words::sentence).toList()));
-    options.ranked().stream().limit(IN_FULL).forEach(m -> blocks.add(MeasureStep.of(desk, m)));
-    CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.wide("cost", c)));
+    options
+        .packages()
+        .ifPresentOrElse(
+            p -> {
+              blocks.addAll(PackageBlocks.of(desk, p));
+              inFull(desk, blocks);
+            },
+            () -> oneByOne(desk, blocks));
     if (!options.ranked().isEmpty()) {
       blocks.add(table(desk, options.ranked()));
     }
-    budget(options).ifPresent(blocks::add);
+    if (options.packages().isEmpty()) {
+      budget(options).ifPresent(blocks::add);
+    }
     if (!options.beyondBudget().isEmpty()) {
       blocks.add(new Subhead(List.of(), "Beyond the budget"));
       blocks.add(beyond(desk.numbers(), options.beyondBudget()));
@@ -61,11 +65,48 @@ final class OptionsChapter implements Chapter {
         new Section("options", heading(options), "What could be done", true, blocks));
   }
 
+  /** The measures of the best package in full, and the others in the table alone. */
+  private static void inFull(Desk desk, List<Block> blocks) {
+    OptionsResult options = desk.subject().options();
+    List<RankedMeasure> works = options.works();
+    if (!works.isEmpty()) {
+      blocks.add(new Subhead(List.of(), "The works, each by itself"));
+      for (int i = 0; i < Math.min(IN_FULL_OF_PACKAGE, works.size()); i++) {
+        blocks.add(MeasureStep.of(desk, works.get(i), i + 1));
+      }
+    }
+    if (!options.ranked().isEmpty()) {
+      blocks.add(new Subhead(List.of(), "Every measure by itself"));
+      blocks.add(
+          new Prose(
+              List.of(),
+              "",
+              "",
+              "What each would do alone, best first: what closes more of what is lacking, in"
+                  + " quarters, then what costs less a year. Effects of several are not the sum."));
+    }
+  }
+
+  private static void oneByOne(Desk desk, List<Block> blocks) {
+    OptionsResult options = desk.subject().options();
+    if (!options.first().isEmpty()) {
+      blocks.add(new Subhead(List.of(), "Then, in this order"));
+    }
+    blocks.add(
+        new Prose(
+            List.of(), "", "", "Each measure is studied by itself. What decides, in this order:"));
+    blocks.add(new Bullets(List.of(), options.rule().stream().map(Words::sentence).toList()));
+    options.ranked().stream()
+        .limit(IN_FULL)
+        .forEach(m -> blocks.add(MeasureStep.of(desk, m, m.rank())));
+    CostChart.of(desk).ifPresent(c -> blocks.add(ChartBlocks.wide("cost", c)));
+  }
+
   private static String heading(OptionsResult options) {
     if (options.ranked().isEmpty()) {
       return "What comes before every measure";
     }
-    String best = Words.shortened(options.ranked().get(0).title(), 70);
+    String best = Words.shortened(options.works().get(0).title(), 70);
     return options.first().isEmpty()
         ? "What deserves the money first: " + Words.within(best)
         : "After what cannot wait: "

@@ -24,7 +24,7 @@ final class SoonChapter implements Chapter {
 
   @Override
   public Optional<Section> write(Desk desk) {
-    List<RankedMeasure> ranked = desk.subject().options().ranked();
+    List<RankedMeasure> ranked = desk.subject().options().works();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Prose(

@@ -14,7 +14,7 @@ import org.drysill.report.chapter.FirstSteps;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.words.Words;
 
-/** What to do, in order: what comes before every measure, then the best measures. */
+/** What to do, in order: what comes before every measure, then the works of the best package. */
 public final class ToDo {
   private ToDo() {}
 
@@ -27,7 +27,7 @@ public final class ToDo {
         steps.add(first(desk, first, steps.size() + 1, warned));
       }
     }
-    for (RankedMeasure measure : desk.subject().options().ranked()) {
+    for (RankedMeasure measure : desk.subject().options().works()) {
       if (steps.size() < most) {
         steps.add(measure(desk, measure, steps.size() + 1, textLength, warned));
       }

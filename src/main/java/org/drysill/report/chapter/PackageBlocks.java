@@ -1,0 +1,273 @@
+package org.drysill.report.chapter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.drysill.assess.Unit;
+import org.drysill.options.MeasurePackage;
+import org.drysill.options.PackagesResult;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Bullets;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Prose;
+import org.drysill.report.block.Row;
+import org.drysill.report.block.Subhead;
+import org.drysill.report.subject.Desk;
+import org.drysill.report.table.Cells;
+import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Rounding;
+import org.drysill.report.words.Words;
+
+/** Measures done together: the best packages, in which order, what belongs to all and to none. */
+final class PackageBlocks {
+  private static final int NOT_HERE = 12;
+
+  private final Numbers numbers;
+  private final PackagesResult packages;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private PackageBlocks(Numbers numbers, PackagesResult packages) {
+    this.numbers = numbers;
+    this.packages = packages;
+  }
+
+  static List<Block> of(Desk desk, PackagesResult packages) {
+    PackageBlocks writer = new PackageBlocks(desk.numbers(), packages);
+    writer.write(desk);
+    return writer.blocks;
+  }
+
+  private void write(Desk desk) {
+    blocks.add(new Subhead(List.of(), "What is best done together"));
+    say(
+        "",
+        "Measures act on the same air and the same walls, so effects cannot be added up. "
+            + Words.capital(Words.count(packages.measures(), "measure", "measures"))
+            + " were combined in every sensible way: "
+            + "%,d packages, each month by month at likely values. What decides, in this order:"
+                .formatted(packages.evaluated()));
+    blocks.add(new Bullets(List.of(), packages.rule()));
+    if (packages.best().isEmpty()) {
+      say("None helps.", "No package within the budget closes anything that is lacking.");
+    } else {
+      blocks.add(table());
+      best(packages.best().get(0));
+      packages.best().stream().skip(1).forEach(p -> say("Package " + p.name() + ".", why(p)));
+      PackageChart.of(desk, packages).ifPresent(c -> blocks.add(ChartBlocks.wide("packages", c)));
+      doFirst();
+      budgets();
+    }
+    beyond();
+    dryGlass();
+    limits();
+  }
+
+  private Grid table() {
+    return Grid.wide(
+        "The best packages, and the home as it is",
+        List.of(
+            Cells.words("", 12),
+            Cells.words("measures"),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 30),
+            Cells.numbers("to run a year", 15),
+            Cells.numbers("all in all a year", 15),
+            Cells.numbers("mould, months", 15),
+            Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 15),
+            Cells.numbers("wet glass, months", 15)),
+        Stream.concat(packages.best().stream(), Stream.of(packages.today()))
+            .map(this::row)
+            .toList(),
+        "Months at risk in a year, summed over walls and corners, and over windows. All in all:"
+            + " first cost, running and replacement as equal yearly payments.");
+  }
+
+  private Row row(MeasurePackage one) {
+    return Cells.row(
+        Cells.text(one.name()),
+        Cells.text(one.steps().isEmpty() ? "nothing" : String.join("; ", one.titles())),
+        Cells.value(numbers, one.firstCost()),
+        Cells.text(numbers.plain(one.runningCost())),
+        Cells.text(numbers.plain(one.annualCost())),
+        Cells.text(Integer.toString(one.mouldMonths())),
+        Cells.text(numbers.plain(one.lacks())),
+        Cells.text(Integer.toString(one.wetGlassMonths())));
+  }
+
+  /** The best one: why, the order of works, what it takes, what is not money. */
+  private void best(MeasurePackage best) {
+    say("Package A.", why(best));
+    blocks.add(
+        Grid.wide(
+            "Package A in the order of the works, and what is left after each step",
+            List.of(
+                Cells.numbers("", 7),
+                Cells.words("step"),
+                Cells.numbers("mould, months", 24),
+                Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 24),
+                Cells.numbers("wet glass, months", 24)),
+            steps(best),
+            "Before them comes what is listed above as coming before anything else."));
+    say(
+        "What package A takes in a year.",
+        "Heat "
+            + numbers.full(best.heat())
+            + ", electricity "
+            + numbers.full(best.electricity())
+            + ", carbon dioxide "
+            + numbers.full(best.co2())
+            + "; less than nothing is a saving."
+            + humidity(best));
+    List<String> benefits =
+        Stream.of(best.benefits().comfort(), best.benefits().health(), best.benefits().fabric())
+            .flatMap(List::stream)
+            .toList();
+    if (!benefits.isEmpty()) {
+      say("Not counted in money.", Words.sentence(Words.list(benefits)));
+    }
+  }
+
+  private List<Row> steps(MeasurePackage best) {
+    List<Row> rows = new ArrayList<>();
+    for (MeasurePackage.Step step : best.steps()) {
+      rows.add(
+          Cells.row(
+              Cells.text(Integer.toString(rows.size() + 1)),
+              Cells.text(step.title()),
+              Cells.text(Integer.toString(step.mouldMonths())),
+              Cells.text(numbers.plain(step.lacksM3S(), Unit.AIRFLOW, Rounding.UP)),
+              Cells.text(Integer.toString(step.wetGlassMonths()))));
+    }
+    return rows;
+  }
+
+  private String humidity(MeasurePackage best) {
+    return best.winterHumidity()
+        .flatMap(
+            then ->
+                packages
+                    .today()
+                    .winterHumidity()
+                    .map(
+                        now ->
+                            " In the coldest month the rooms with cold places then hold "
+                                + numbers.full(then)
+                                + " relative humidity in the mean, today "
+                                + numbers.full(now)
+                                + "."))
+        .orElse("");
+  }
+
+  private void doFirst() {
+    if (!packages.doFirst().isEmpty()) {
+      say(
+          "Do first.",
+          "In all of the "
+              + Words.count(packages.comparedWith(), "best package", "best packages")
+              + ": "
+              + Words.sentence(String.join("; ", packages.doFirst())));
+    } else {
+      say(
+          "Do first.",
+          "No measure is in all of the "
+              + Words.count(packages.comparedWith(), "best package", "best packages")
+              + ": there are several ways, and the first step of package A is the best beginning.");
+    }
+    if (!packages.inNone().isEmpty()) {
+      blocks.add(
+          Grid.wide(
+              "In none of the best packages",
+              List.of(Cells.words("measure", 80), Cells.words("because")),
+              packages.inNone().stream()
+                  .limit(NOT_HERE)
+                  .map(n -> Cells.row(Cells.text(n.title()), Cells.text(n.because())))
+                  .toList(),
+              packages.inNone().size() > NOT_HERE
+                  ? "The first " + NOT_HERE + " of " + packages.inNone().size() + "."
+                  : ""));
+    }
+  }
+
+  private void budgets() {
+    if (packages.budgets().isEmpty()) {
+      return;
+    }
+    blocks.add(
+        Grid.wide(
+            "What a sum of money buys",
+            List.of(
+                Cells.numbers("up to, " + numbers.unit(Unit.MONEY), 20),
+                Cells.words("the best package for it"),
+                Cells.numbers("first cost", 20),
+                Cells.numbers("mould left, months", 24),
+                Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 24)),
+            packages.budgets().stream()
+                .map(
+                    b ->
+                        Cells.row(
+                            Cells.text(numbers.plain(b.money(), Unit.MONEY, Rounding.NEAREST)),
+                            Cells.text(
+                                String.join("; ", b.titles())
+                                    + (b.stopGap() ? " (with a stop-gap)" : "")),
+                            Cells.text(numbers.plain(b.spent(), Unit.MONEY, Rounding.NEAREST)),
+                            Cells.text(Integer.toString(b.mouldMonths())),
+                            Cells.text(numbers.plain(b.lacksM3S(), Unit.AIRFLOW, Rounding.UP))))
+                .toList(),
+            "Likely first costs."));
+  }
+
+  private void beyond() {
+    packages
+        .beyondBudget()
+        .ifPresent(
+            p ->
+                say(
+                    "Beyond the budget.",
+                    "Without it the best package would be another, for "
+                        + numbers.full(p.firstCost())
+                        + " at the start: "
+                        + Words.sentence(String.join("; ", p.titles()))
+                        + " "
+                        + why(p)));
+  }
+
+  /** What tier 3 costs on top. */
+  private void dryGlass() {
+    packages
+        .dryGlass()
+        .filter(p -> !packages.best().isEmpty())
+        .ifPresent(
+            p -> {
+              MeasurePackage best = packages.best().get(0);
+              double first = p.firstCost().likely() - best.firstCost().likely();
+              double annual = p.annualCost().likely() - best.annualCost().likely();
+              say(
+                  "What dry glass costs on top.",
+                  "The package that goes as far and keeps glass driest leaves "
+                      + Words.count(p.wetGlassMonths(), "wet month", "wet months")
+                      + " in place of "
+                      + best.wetGlassMonths()
+                      + ". Beside package A it costs "
+                      + numbers.one(annual, Unit.MONEY_PER_YEAR)
+                      + " more, all in all, and "
+                      + numbers.one(first, Unit.MONEY)
+                      + " more at the start: "
+                      + Words.sentence(String.join("; ", p.titles())));
+            });
+  }
+
+  private void limits() {
+    List<String> said = new ArrayList<>(packages.limits());
+    if (!packages.leftOut().isEmpty()) {
+      said.add("Not combined: " + String.join(" ", packages.leftOut()));
+    }
+    blocks.add(new Prose(List.of(), "small", "", String.join(" ", said)));
+  }
+
+  private static String why(MeasurePackage one) {
+    return String.join(" ", one.reasons());
+  }
+
+  private void say(String lead, String text) {
+    blocks.add(new Prose(List.of(), "", lead, text));
+  }
+}

@@ -1,0 +1,186 @@
+package org.drysill.options.packs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.drysill.OptionsFixtures;
+import org.drysill.assess.Assessment;
+import org.drysill.options.MeasurePackage;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.OptionsResult;
+import org.drysill.options.PackagesResult;
+import org.drysill.options.RankedMeasure;
+import org.drysill.options.StudiedEntries;
+import org.drysill.options.money.AirBill;
+import org.junit.jupiter.api.Test;
+
+class PackageStudyTest {
+  private static final String FLAT = OptionsFixtures.text("small-flat");
+  private static final OptionsBasis BASIS = OptionsFixtures.basis();
+  private static final AirBill PRICE = new AirBill(30_000, 2_000, 6_000);
+
+  private static PackagesResult of(String text) {
+    return OptionsFixtures.study(text).packages().orElseThrow();
+  }
+
+  @Test
+  void the_flat_gets_its_air_and_each_step_brings_it_nearer() {
+    PackagesResult packages = of(FLAT);
+    MeasurePackage best = packages.best().get(0);
+    assertThat(best.name()).isEqualTo("A");
+    assertThat(best.reaches()).isTrue();
+    assertThat(best.closedPercent()).isEqualTo(100);
+    double lacks = packages.today().lacks().likely();
+    for (MeasurePackage.Step step : best.steps()) {
+      assertThat(step.lacksM3S()).isLessThan(lacks);
+      lacks = step.lacksM3S();
+    }
+    assertThat(lacks).isZero();
+    assertThat(best.reasons().get(0)).isEqualTo("It brings all the air that is lacking.");
+    assertThat(packages.best().get(1).reasons().get(1)).contains("more a year, all in all");
+    assertThat(best.winterHumidity().orElseThrow().likely())
+        .isLessThan(packages.today().winterHumidity().orElseThrow().likely());
+  }
+
+  @Test
+  void a_package_of_one_has_the_figures_of_the_measure() {
+    OptionsResult options = OptionsFixtures.study(FLAT);
+    Assessment assessment = OptionsFixtures.assess(FLAT);
+    PackageStudy study = study(assessment, BASIS);
+    study
+        .packages()
+        .each(
+            v -> {
+              if (v.size() == 1) {
+                RankedMeasure one =
+                    OptionsFixtures.find(options, study.candidates().in(v).get(0).id());
+                assertThat(v.bill().annual())
+                    .isEqualTo(one.money().annualCost().orElseThrow().likely());
+                assertThat(v.lacks()).isEqualTo(one.effect().lacksAfter().orElseThrow().likely());
+              }
+            });
+  }
+
+  private static PackageStudy study(Assessment assessment, OptionsBasis basis) {
+    return new PackageStudy(
+        assessment,
+        basis,
+        StudiedEntries.of(assessment, basis),
+        PRICE,
+        HomeZones.of(assessment).orElseThrow());
+  }
+
+  @Test
+  void the_works_are_those_of_the_best_package_in_their_order() {
+    OptionsResult options = OptionsFixtures.study(FLAT);
+    assertThat(options.works())
+        .extracting(RankedMeasure::id)
+        .containsExactlyElementsOf(
+            options.packages().orElseThrow().best().get(0).steps().stream()
+                .map(MeasurePackage.Step::id)
+                .toList());
+  }
+
+  @Test
+  void nothing_in_one_package_excludes_another_of_it() {
+    for (MeasurePackage one : of(FLAT).best()) {
+      List<String> measures =
+          one.steps().stream().map(s -> s.id().replaceAll("\\..*", "")).toList();
+      assertThat(measures).doesNotHaveDuplicates();
+    }
+    PackageStudy study = study(OptionsFixtures.assess(FLAT), BASIS);
+    study
+        .packages()
+        .each(
+            v -> {
+              List<Member> members = study.candidates().in(v);
+              for (Member a : members) {
+                assertThat(members).noneMatch(b -> a != b && a.excludes(b));
+              }
+            });
+  }
+
+  @Test
+  void a_budget_bounds_what_is_recommended_and_says_what_would_be_better() {
+    PackagesResult packages = of(FLAT + "options: {budget: 400}\n");
+    assertThat(packages.best()).isNotEmpty().allMatch(p -> p.firstCost().likely() <= 400);
+    MeasurePackage beyond = packages.beyondBudget().orElseThrow();
+    assertThat(beyond.firstCost().likely()).isGreaterThan(400);
+    assertThat(beyond.reasons().get(1)).startsWith("It goes further than A");
+    assertThat(packages.budgets()).anyMatch(b -> b.money() == 400);
+    assertThat(packages.budgets()).allMatch(b -> b.spent() <= b.money());
+  }
+
+  @Test
+  void a_budget_that_buys_nothing_leaves_only_what_is_beyond_it() {
+    PackagesResult packages =
+        of(
+            FLAT.replace("currency: GBP", "currency: SEK")
+                + "options: {budget: 10, prices: {continuous extract fan: 450, double glazing:"
+                + " 900, secondary glazing: 100}}\n");
+    assertThat(packages.best()).isEmpty();
+    assertThat(packages.beyondBudget()).isPresent();
+    assertThat(packages.inNone()).isEmpty();
+    assertThat(packages.leftOut()).anyMatch(s -> s.endsWith("its cost is not known."));
+  }
+
+  @Test
+  void without_readings_the_home_is_one_zone() {
+    String unread =
+        FLAT.replaceAll("(?m)^ +readings: .*\\n", "").replaceAll("(?m)^outdoor_readings.*\\n", "");
+    PackagesResult packages = of(unread);
+    assertThat(packages.best()).isNotEmpty();
+    assertThat(packages.limits()).anyMatch(s -> s.contains("the home counts as one"));
+  }
+
+  @Test
+  void where_nothing_is_lacking_there_is_nothing_to_combine() {
+    String airy = FLAT.replace("n50: 2 /h", "n50: 40 /h").replace("factor: 0.72", "factor: 0.98");
+    assertThat(OptionsFixtures.study(airy).packages()).isEmpty();
+    Assessment assessment = OptionsFixtures.assess(FLAT);
+    assertThat(
+            PackageStudy.of(
+                assessment, BASIS, StudiedEntries.of(assessment, BASIS).subList(0, 1), PRICE))
+        .isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void too_many_packages_drop_what_is_dominated_and_then_the_last_and_say_so() {
+    Assessment assessment = OptionsFixtures.assess(FLAT);
+    HomeZones zones = HomeZones.of(assessment).orElseThrow();
+    VapourChanges changes = new VapourChanges(zones, assessment.moisture().items(), 1e-4);
+    List<Member> members =
+        StudiedEntries.of(assessment, BASIS).stream()
+            .map(e -> new Member(e, changes.of(e.costed().studied())))
+            .toList();
+    Candidates few = Candidates.of(members, 20);
+    long sides = Subsets.of(Candidates.against(few.air(), few.air()), 1000).length;
+    long fabric = Subsets.of(Candidates.against(few.fabric(), few.fabric()), 1000).length;
+    assertThat(sides * fabric).isLessThanOrEqualTo(20);
+    assertThat(few.size()).isPositive();
+    assertThat(few.leftOut())
+        .hasSize(members.size() - few.size())
+        .anyMatch(s -> s.contains("costs no more and does as much"))
+        .anyMatch(s -> s.contains("more than 20 packages"));
+    assertThat(Candidates.of(members, 1_000_000).leftOut()).isEmpty();
+  }
+
+  @Test
+  void no_measure_changes_both_the_air_and_a_surface() {
+    assertThat(BASIS.catalogue().measures())
+        .noneMatch(
+            m ->
+                (m.air().isPresent() || m.moisture().isPresent())
+                    && (m.surface().isPresent() || m.warmth().isPresent()));
+  }
+
+  @Test
+  void what_is_in_none_of_the_best_says_why() {
+    PackagesResult packages = of(FLAT);
+    assertThat(packages.inNone())
+        .isNotEmpty()
+        .anyMatch(n -> n.because().startsWith("package A has its place taken by"))
+        .anyMatch(n -> n.because().startsWith("added to package A it would"));
+  }
+}
