@@ -122,7 +122,7 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
     long[] against = new long[members.size()];
     for (int i = 0; i < against.length; i++) {
       for (int j = 0; j < others.size(); j++) {
-        boolean other = members.get(i) != others.get(j);
+        boolean other = !members.get(i).id().equals(others.get(j).id());
         against[i] |= other && members.get(i).excludes(others.get(j)) ? 1L << j : 0;
       }
     }
@@ -131,7 +131,7 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
 
   private static boolean dominates(Member one, Member other) {
     boolean alike = one.candidate().scope().equals(other.candidate().scope());
-    return one != other
+    return !one.id().equals(other.id())
         && alike
         && one.excludes(other)
         && one.entry().annualCost() <= other.entry().annualCost()

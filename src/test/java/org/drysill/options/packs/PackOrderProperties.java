@@ -120,7 +120,7 @@ class PackOrderProperties {
       assertThat(front)
           .noneMatch(
               f ->
-                  f != one
+                  !f.equals(one)
                       && f.bill().annual() <= one.bill().annual()
                       && f.mould() <= one.mould()
                       && f.lacks() <= one.lacks());
