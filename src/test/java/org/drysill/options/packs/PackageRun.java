@@ -1,0 +1,112 @@
+package org.drysill.options.packs;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.drysill.OptionsFixtures;
+import org.drysill.assess.Assessment;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.StudiedEntries;
+import org.drysill.options.money.MoneyStudy;
+import org.drysill.options.rank.Entry;
+
+/** Times the evaluation of packages for {@code org.drysill.benchmark.Packages}. */
+public final class PackageRun {
+  private static final int ROUNDS = 7;
+  private static double sink;
+
+  private PackageRun() {}
+
+  /** Prints one row: packages, milliseconds, those of the bare loop. */
+  public static void print(int airMembers) {
+    Assessment assessment = OptionsFixtures.assess(SmallHomes.of(3));
+    OptionsBasis basis = OptionsFixtures.basis();
+    List<Entry> ranked = StudiedEntries.of(assessment, basis);
+    HomeZones zones = HomeZones.of(assessment).orElseThrow();
+    VapourChanges changes = new VapourChanges(zones, assessment.moisture().items(), 1e-4);
+    List<Member> members =
+        ranked.stream().map(e -> new Member(e, changes.of(e.costed().studied()))).toList();
+    List<Member> air = free(members.stream().filter(Member::isOfTheAir).toList(), airMembers);
+    List<Member> fabric = free(members.stream().filter(m -> !m.isOfTheAir()).toList(), 9);
+    FabricStates states = new FabricStates(assessment, zones, fabric, basis.tables());
+    List<FabricSide> sides = new ArrayList<>();
+    for (long s : Subsets.of(new long[fabric.size()], Integer.MAX_VALUE)) {
+      sides.add(states.side(s));
+    }
+    AirSides of = new AirSides(assessment, zones, air, new MoneyStudy(assessment, basis).airBill());
+    List<AirSide> airs = new ArrayList<>();
+    for (long s : Subsets.of(new long[air.size()], Integer.MAX_VALUE)) {
+      airs.add(of.of(s));
+    }
+    VapourModel model = new VapourModel(zones.home(), states.glass().get(0));
+    long[] barred = new long[airs.size()];
+    double engine = 1e9;
+    double bare = 1e9;
+    for (int round = 0; round < ROUNDS; round++) {
+      long start = System.nanoTime();
+      Packages packages = new Packages(model, airs, sides, states, barred);
+      packages.each(v -> sink += v.mould());
+      engine = Math.min(engine, (System.nanoTime() - start) / 1e6);
+      start = System.nanoTime();
+      bare(airs.size() * sides.size(), zones.size());
+      bare = Math.min(bare, (System.nanoTime() - start) / 1e6);
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%,9d packages of %d rooms: %8.1f ms, bare loop %8.1f ms, ratio %.2f %s",
+            airs.size() * sides.size(),
+            zones.size(),
+            engine,
+            bare,
+            engine / bare,
+            sink > 0 ? "" : "."));
+  }
+
+  /** As many as there are, repeated where there are too few: what they exclude is left aside. */
+  private static List<Member> free(List<Member> members, int count) {
+    List<Member> free = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      free.add(members.get(i % members.size()));
+    }
+    return free;
+  }
+
+  /** One factorisation and twelve solutions for each package, on plain arrays, one thread. */
+  private static void bare(int packages, int n) {
+    double[] lu = new double[n * n];
+    double[] v = new double[n];
+    for (int p = 0; p < packages; p++) {
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < n; j++) {
+          lu[i * n + j] = i == j ? 0.03 + 1e-9 * p : -0.005;
+        }
+      }
+      for (int k = 0; k < n; k++) {
+        for (int i = k + 1; i < n; i++) {
+          double factor = lu[i * n + k] / lu[k * n + k];
+          lu[i * n + k] = factor;
+          for (int j = k + 1; j < n; j++) {
+            lu[i * n + j] -= factor * lu[k * n + j];
+          }
+        }
+      }
+      for (int m = 0; m < VapourModel.MONTHS; m++) {
+        Arrays.fill(v, 1e-5);
+        for (int i = 1; i < n; i++) {
+          for (int j = 0; j < i; j++) {
+            v[i] -= lu[i * n + j] * v[j];
+          }
+        }
+        for (int i = n - 1; i >= 0; i--) {
+          for (int j = i + 1; j < n; j++) {
+            v[i] -= lu[i * n + j] * v[j];
+          }
+          v[i] /= lu[i * n + i];
+        }
+        sink += v[m % n];
+      }
+    }
+  }
+}
