@@ -25,7 +25,7 @@ import org.drysill.report.words.Words;
 /** What could be done: what comes first, packages and measures, what is not here and why. */
 final class OptionsChapter implements Chapter {
   private static final int IN_FULL = 4;
-  private static final int IN_FULL_OF_PACKAGE = 10;
+  private static final int IN_FULL_OF_PACKAGE = 4;
   private static final int IN_TABLE = 16;
 
   @Override
