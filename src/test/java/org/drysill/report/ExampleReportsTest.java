@@ -130,7 +130,7 @@ class ExampleReportsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1930s-terrace, 30, 64", "owners-bungalow, 25, 56", "top-floor-flat, 25, 56"})
+  @CsvSource({"1930s-terrace, 30, 68", "owners-bungalow, 25, 60", "top-floor-flat, 25, 60"})
   void no_report_is_thin_or_swollen_and_no_page_is_empty(String example, int least, int most) {
     Rendered report = Rendered.example(example);
     int pages = report.pages().size();

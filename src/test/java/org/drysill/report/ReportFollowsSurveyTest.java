@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +37,12 @@ class ReportFollowsSurveyTest {
     try {
       String survey = Files.readString(TERRACE);
       assertThat(survey).containsOnlyOnce(part);
+      Path logs = Files.createDirectories(folder.resolve("logs"));
+      try (DirectoryStream<Path> files = Files.newDirectoryStream(TERRACE.resolveSibling("logs"))) {
+        for (Path log : files) {
+          Files.copy(log, logs.resolve(log.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+        }
+      }
       Path file = Files.writeString(folder.resolve("survey.yaml"), survey.replace(part, by));
       Rendered report = Rendered.of(file);
       assertThat(report.outside()).isEmpty();

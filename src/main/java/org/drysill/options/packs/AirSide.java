@@ -6,7 +6,8 @@ package org.drysill.options.packs;
  * @param members the members as bits
  * @param change what they do together
  * @param bill what they cost together
- * @param lacks outdoor air that the home then lacks, likely [m³/s]
+ * @param lacks air that is then lacking, likely [m³/s]: outdoor air of the home, and extract of wet
+ *     rooms
  * @param safe true where none needs a safety test first
  * @param size how many members it has
  * @param stopGap true where one of them is a stop-gap

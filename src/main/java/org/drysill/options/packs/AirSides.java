@@ -24,6 +24,7 @@ final class AirSides {
   private final double extract;
   private final double leaks;
   private final Optional<Double> asked;
+  private final WetRooms wetRooms;
 
   AirSides(Assessment assessment, HomeZones zones, List<Member> members, AirBill price) {
     this.members = List.copyOf(members);
@@ -34,6 +35,7 @@ final class AirSides {
     this.extract = air.extract().likely();
     this.leaks = air.infiltration().likely();
     this.asked = assessment.ventilation().wholeHome().required().map(Figure::likely);
+    this.wetRooms = WetRooms.of(assessment);
   }
 
   /** The side of these members. */
@@ -57,7 +59,7 @@ final class AirSides {
         change,
         // By itself each was charged for its own air; quadrature brings less than the sum.
         Long.bitCount(chosen) > 1 ? bill.warming(added - apart, price) : bill,
-        asked.map(a -> Math.max(0, a - air)).orElse(0.0),
+        asked.map(a -> Math.max(0, a - air)).orElse(0.0) + wetRooms.lack(in(chosen)),
         safe,
         Long.bitCount(chosen),
         stopGap);

@@ -41,19 +41,20 @@ record InBest(Packages packages, Candidates candidates, Purse purse) {
 
   private String added(Member member, PackValue first) {
     PackValue with = packages.of(candidates.with(first.members(), member));
-    String more = purse.words(Math.abs(with.bill().annual() - first.bill().annual())) + " a year";
+    double more = with.bill().annual() - first.bill().annual();
+    String money = (more < 0 ? "save " : "cost ") + purse.words(Math.abs(more)) + " a year";
     int months = first.mould() - with.mould();
     if (months > 0 || with.lacks() < first.lacks() - 1e-6) {
       return "added to package A it would end "
           + months
           + (months == 1 ? " month" : " months")
-          + " more and cost "
-          + more;
+          + " more and "
+          + money;
     }
     int dry = first.wet() - with.wet();
     return dry > 0
-        ? "added to package A it would only dry glass, in " + dry + " months, for " + more
-        : "added to package A it would end nothing more and cost " + more;
+        ? "added to package A it would only dry glass, in " + dry + " months, and " + money
+        : "added to package A it would end nothing more and " + money;
   }
 
   private static String lower(String title) {

@@ -7,7 +7,7 @@ package org.drysill.options.packs;
  * @param size how many they are
  * @param safe true where none needs a safety test first
  * @param stopGap true where one of them is a stop-gap
- * @param lacks outdoor air that the home still lacks [m³/s]
+ * @param lacks air that is still lacking [m³/s]: outdoor air of the home, and extract of wet rooms
  * @param mould months at risk of mould in a year, summed over walls and corners
  * @param wet months with wet glass in a year, summed over windows
  * @param bill what it costs and takes

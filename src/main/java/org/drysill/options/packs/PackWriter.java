@@ -100,7 +100,7 @@ record PackWriter(
   private Figure lacks(Figures figures, PackValue value) {
     return figures.of(
         "lacks",
-        "outdoor air that the home still lacks",
+        "air that is still lacking: outdoor air of the home, and extract of wet rooms",
         Range.exactly(value.lacks()),
         Unit.AIRFLOW,
         "max(0, asked − C(S', E', I')), C = min(S, E) + √((S − E)² + I²)",

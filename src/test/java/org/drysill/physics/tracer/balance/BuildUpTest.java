@@ -64,6 +64,16 @@ class BuildUpTest {
         .isInstanceOf(Outcome.Unread.class);
   }
 
+  /** Rising to 1440 ppm at 0.6/h, but in a room of 3 m³ the flow of that end is 6 changes an hour. */
+  @Test
+  void an_end_that_asks_for_more_air_than_the_bend_shows_does_not_agree() {
+    TracerSeries night = series(BuildUpTest::twoSleepers, 8, 1e-6);
+    Outcome small = BuildUp.of(night, 20e-6, EMISSION, Range.exactly(3), 2, 0.15);
+    assertThat(((Outcome.Read) small).buildUp().agree()).isFalse();
+    Outcome large = BuildUp.of(night, 20e-6, EMISSION, Range.exactly(300), 2, 0.15);
+    assertThat(((Outcome.Read) large).buildUp().agree()).isFalse();
+  }
+
   @Test
   void half_an_hour_is_no_night() {
     assertThatThrownBy(() -> night(BuildUpTest::twoSleepers, 0.5, 0))

@@ -21,6 +21,11 @@ class QuasiSteadyBalanceTest {
   private static final BalanceLimits CO2 = RULES.balance().ofCo2();
   private static final Range TEN_KG_A_DAY = new Range(7, 10, 13).times(1 / 86400.0);
 
+  @Test
+  void a_period_of_no_length_covers_nothing() {
+    assertThat(new PeriodMean(0.003, 0.0003, 0, 0).coverage()).isZero();
+  }
+
   /** G = 10 kg/d and 3 g/m³: q = 139 m³/h, in 250 m³ n = 0.556/h (arithmetic). */
   @Test
   void a_week_of_vapour_tells_the_air_within_the_error_of_the_production() {
