@@ -78,7 +78,12 @@ public record PackagesResult(
    * @param lacksM3S air that is still lacking [m³/s]
    */
   public record BudgetBuys(
-      double money, List<String> titles, double spent, boolean stopGap, int mouldMonths, double lacksM3S) {
+      double money,
+      List<String> titles,
+      double spent,
+      boolean stopGap,
+      int mouldMonths,
+      double lacksM3S) {
     /** Copies the list. */
     public BudgetBuys {
       titles = List.copyOf(titles);

@@ -4,8 +4,8 @@ import org.drysill.options.packs.PackageRun;
 
 /**
  * How long every package of a made-up home takes by month, from 20,000 packages on, beside a bare
- * loop that evaluates only the recurrence of the zones, twelve months for each air side, measured in
- * the same run.
+ * loop that evaluates only the recurrence of the zones, twelve months for each air side, measured
+ * in the same run.
  *
  * <pre>java -cp target/drysill.jar:target/test-classes org.drysill.benchmark.Packages</pre>
  */

@@ -84,10 +84,7 @@ final class Glass {
         room.room().windows().stream()
             .filter(w -> w.id().equals(place.item()))
             .flatMap(w -> area(w).stream())
-            .forEach(
-                a ->
-                    pieces.add(
-                        new Piece(place.item(), zone, a, content(Math.max(0, over)))));
+            .forEach(a -> pieces.add(new Piece(place.item(), zone, a, content(Math.max(0, over)))));
       }
     }
   }

@@ -9,8 +9,8 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.RoomLimits.PlaceLimits;
 import org.drysill.assess.surfaces.factor.FactorFinder;
-import org.drysill.assess.surfaces.months.CriticalExcess;
 import org.drysill.assess.surfaces.months.Criterion;
+import org.drysill.assess.surfaces.months.CriticalExcess;
 import org.drysill.assess.surfaces.months.MonthAir;
 import org.drysill.reference.surfaces.SurfaceTables;
 
@@ -50,8 +50,7 @@ public final class LimitsOfRooms {
     MonthAir winter = winter(room, vapour, 1);
     MonthAir dry = winter(room, vapour, 0);
     double without = dry.indoorHumidity().likely();
-    return new RoomLimits(
-        room.id(), places, without, winter.indoorHumidity().likely() - without);
+    return new RoomLimits(room.id(), places, without, winter.indoorHumidity().likely() - without);
   }
 
   private PlaceLimits place(RoomFacts room, Draft place, IndoorVapour vapour) {

@@ -7,14 +7,12 @@ import java.util.List;
  *
  * @param room the survey's id
  * @param places its cold places
- * @param humidityWithoutExcess mean relative humidity in the coldest month, were there no excess [1]
+ * @param humidityWithoutExcess mean relative humidity in the coldest month, were there no excess
+ *     [1]
  * @param humidityOfExcess what today's excess adds to it [1]
  */
 public record RoomLimits(
-    String room,
-    List<PlaceLimits> places,
-    double humidityWithoutExcess,
-    double humidityOfExcess) {
+    String room, List<PlaceLimits> places, double humidityWithoutExcess, double humidityOfExcess) {
   /** Copies the list. */
   public RoomLimits {
     places = List.copyOf(places);

@@ -25,7 +25,9 @@ public final class SurfacesTogether {
     Home home = assessment.home();
     // Each starts from the factors of today, so the strongest comes last.
     for (Candidate candidate :
-        candidates.stream().sorted(Comparator.comparingDouble(SurfacesTogether::strength)).toList()) {
+        candidates.stream()
+            .sorted(Comparator.comparingDouble(SurfacesTogether::strength))
+            .toList()) {
       home = changed.with(candidate, home);
     }
     return home;

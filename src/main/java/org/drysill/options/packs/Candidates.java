@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.Figure;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.SurfaceChange;
-import org.drysill.assess.Figure;
 import org.drysill.options.packs.PackValue.Bits;
 
 /**
@@ -44,7 +44,8 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
         kept.add(member);
       } else {
         leftOut.add(
-            member.candidate().title() + ": it changes neither air nor water nor a surface by"
+            member.candidate().title()
+                + ": it changes neither air nor water nor a surface by"
                 + " itself; it belongs to any package that needs it.");
       }
     }
@@ -149,8 +150,7 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
     return likely(one.lacksAfter()) <= likely(other.lacksAfter())
         && likely(one.excessChange()) <= likely(other.excessChange())
         && one.settles().containsAll(other.settles())
-        && other.surfaces().stream()
-            .allMatch(s -> monthsAfter(one, s) <= s.monthsAfter().likely());
+        && other.surfaces().stream().allMatch(s -> monthsAfter(one, s) <= s.monthsAfter().likely());
   }
 
   private static double likely(Optional<Figure> figure) {

@@ -14,7 +14,13 @@ import java.util.List;
  * @param stopGap true where one of them is a stop-gap
  */
 record FabricSide(
-    long members, Bill bill, int glass, List<Integer> rooms, boolean safe, int size, boolean stopGap) {
+    long members,
+    Bill bill,
+    int glass,
+    List<Integer> rooms,
+    boolean safe,
+    int size,
+    boolean stopGap) {
   FabricSide {
     rooms = List.copyOf(rooms);
   }

@@ -41,17 +41,14 @@ final class FabricStates {
    *
    * @param members those of the fabric side, in the order of their bits
    */
-  FabricStates(
-      Assessment assessment, HomeZones zones, List<Member> members, SurfaceTables tables) {
+  FabricStates(Assessment assessment, HomeZones zones, List<Member> members, SurfaceTables tables) {
     this.assessment = assessment;
     this.zones = zones;
     this.members = List.copyOf(members);
     this.limits = new LimitsOfRooms(assessment.home(), assessment.vapour(), tables);
     this.surfaces = new SurfacesTogether(assessment);
     this.rooms =
-        assessment.home().rooms().stream()
-            .filter(r -> !limits.of(r).places().isEmpty())
-            .toList();
+        assessment.home().rooms().stream().filter(r -> !limits.of(r).places().isEmpty()).toList();
     rooms.forEach(
         r -> {
           known.add(new LinkedHashMap<>());
@@ -73,8 +70,7 @@ final class FabricStates {
       safe &= member.entry().admissible();
       stopGap |= member.entry().isStopGap();
     }
-    return new FabricSide(
-        chosen, bill, panes(chosen), each, safe, Long.bitCount(chosen), stopGap);
+    return new FabricSide(chosen, bill, panes(chosen), each, safe, Long.bitCount(chosen), stopGap);
   }
 
   /** The states of each room with cold places. */

@@ -85,10 +85,7 @@ record HomeZones(ZonedHome home, List<RoomFacts> rooms) {
     double all = 0;
     for (int i = 0; i < rooms.size(); i++) {
       RoomFacts room = rooms.get(i);
-      parts[i] =
-          habitable
-              ? room.habitable() ? room.floorArea().likely() : 0
-              : room.wet() ? 1 : 0;
+      parts[i] = habitable ? room.habitable() ? room.floorArea().likely() : 0 : room.wet() ? 1 : 0;
       all += parts[i];
     }
     if (all == 0) {

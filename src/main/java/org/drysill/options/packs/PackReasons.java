@@ -38,9 +38,7 @@ record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
       parts.add(
           value.lacks() <= 0
               ? "it brings all the air that is lacking"
-              : "of the air that is asked "
-                  + flows.required(value.lacks())
-                  + " are still lacking");
+              : "of the air that is asked " + flows.required(value.lacks()) + " are still lacking");
     }
     String words = String.join("; ", parts);
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";

@@ -68,10 +68,16 @@ record PackWriter(
             MeasureMoney::runningCost),
         energy(figures, "heat", "energy for heat in a year", bill.heatKwh(), Unit.KWH_PER_YEAR),
         energy(
-            figures, "electricity", "electricity in a year", bill.electricityKwh(),
+            figures,
+            "electricity",
+            "electricity in a year",
+            bill.electricityKwh(),
             Unit.KWH_PER_YEAR),
         energy(
-            figures, "co2", "carbon dioxide of its energy in a year", bill.co2Kg(),
+            figures,
+            "co2",
+            "carbon dioxide of its energy in a year",
+            bill.co2Kg(),
             Unit.KG_CO2_PER_YEAR),
         cautions(members),
         benefits(members),
@@ -87,11 +93,7 @@ record PackWriter(
       Member added = done.stream().filter(m -> !before.contains(m)).findFirst().orElseThrow();
       steps.add(
           new MeasurePackage.Step(
-              added.id(),
-              added.candidate().title(),
-              after.lacks(),
-              after.mould(),
-              after.wet()));
+              added.id(), added.candidate().title(), after.lacks(), after.mould(), after.wet()));
     }
     return steps;
   }
@@ -157,8 +159,7 @@ record PackWriter(
         List.of());
   }
 
-  private static Figure energy(
-      Figures figures, String id, String name, double likely, Unit unit) {
+  private static Figure energy(Figures figures, String id, String name, double likely, Unit unit) {
     return figures.of(id, name, Range.exactly(likely), unit, SUM_OF_AIR, List.of(), List.of());
   }
 

@@ -34,23 +34,22 @@ public final class PackageStudy {
   private final PackWriter writer;
 
   PackageStudy(
-      Assessment assessment, OptionsBasis basis, List<Entry> ranked, AirBill price, HomeZones zones) {
+      Assessment assessment,
+      OptionsBasis basis,
+      List<Entry> ranked,
+      AirBill price,
+      HomeZones zones) {
     this.assessment = assessment;
     this.basis = basis;
     this.purse = Purse.of(assessment.home());
     VapourChanges changes =
         new VapourChanges(
-            zones,
-            assessment.moisture().items(),
-            new EffectStudy(assessment, basis).production());
+            zones, assessment.moisture().items(), new EffectStudy(assessment, basis).production());
     this.candidates =
         Candidates.of(
-            ranked.stream()
-                .map(e -> new Member(e, changes.of(e.costed().studied())))
-                .toList(),
+            ranked.stream().map(e -> new Member(e, changes.of(e.costed().studied()))).toList(),
             Math.round(basis.defaults().mostPackages().likely()));
-    FabricStates states =
-        new FabricStates(assessment, zones, candidates.fabric(), basis.tables());
+    FabricStates states = new FabricStates(assessment, zones, candidates.fabric(), basis.tables());
     List<FabricSide> fabric = new ArrayList<>();
     for (long side : subsets(candidates.fabric())) {
       fabric.add(states.side(side));
@@ -126,7 +125,8 @@ public final class PackageStudy {
 
   private PackagesResult result() {
     Best pick = new Best(packages, order);
-    Predicate<PackValue> reached = v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
+    Predicate<PackValue> reached =
+        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
     List<PackValue> best =
         pick.several(
             reached.and(this::does), (int) Math.round(basis.defaults().bestPackages().likely()));
@@ -170,8 +170,7 @@ public final class PackageStudy {
         .money()
         .flatMap(m -> pick.of(this::does))
         .filter(v -> best.isEmpty() || order.comparator().compare(v, best.get(0)) < 0)
-        .map(
-            v -> writer.of("X", v, reasons.of(v, best.stream().findFirst())));
+        .map(v -> writer.of("X", v, reasons.of(v, best.stream().findFirst())));
   }
 
   private Optional<MeasurePackage> dryGlass(Best pick, List<PackValue> best) {
@@ -181,8 +180,7 @@ public final class PackageStudy {
             first ->
                 pick.first(
                         v -> (v.safe() || !first.safe()) && order.steps(v) >= order.steps(first),
-                        Comparator.comparingInt(PackValue::wet)
-                            .thenComparing(order.comparator()))
+                        Comparator.comparingInt(PackValue::wet).thenComparing(order.comparator()))
                     .filter(v -> v.wet() < first.wet()))
         .map(v -> writer.of("dry", v, List.of()));
   }
@@ -191,8 +189,7 @@ public final class PackageStudy {
   private List<FrontPoint> front(Best pick, List<PackValue> best) {
     boolean safe = best.stream().anyMatch(PackValue::safe);
     boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
-    List<PackValue> front =
-        pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
+    List<PackValue> front = pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
     return Stream.concat(front.stream(), best.stream().limit(SHOWN).filter(v -> !front.contains(v)))
         .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
         .toList();

@@ -81,8 +81,7 @@ final class Packages {
    */
   double winterHumidity(Bits members, int coldest) {
     FabricSide side = fabric.get(columnOf(members));
-    double[][] ratios =
-        model.ratios(air.get(rowOf(members)).change(), glass.get(side.glass()));
+    double[][] ratios = model.ratios(air.get(rowOf(members)).change(), glass.get(side.glass()));
     double sum = 0;
     double volume = 0;
     for (int r = 0; r < states.size(); r++) {

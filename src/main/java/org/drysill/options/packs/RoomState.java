@@ -65,8 +65,7 @@ final class RoomState {
   /** Relative humidity in the coldest month [1]. */
   double winterHumidity(double[][] ratios, int coldest) {
     return Math.min(
-        1,
-        limits.humidityWithoutExcess() + limits.humidityOfExcess() * ratios[coldest][zone]);
+        1, limits.humidityWithoutExcess() + limits.humidityOfExcess() * ratios[coldest][zone]);
   }
 
   double volume() {

@@ -36,7 +36,8 @@ record SumsOfMoney(Best pick, Candidates candidates, Purse purse) {
   private List<Double> sums(List<PackValue> best) {
     double whole = best.stream().findFirst().map(v -> v.bill().first()).orElse(0.0);
     Stream<Double> parts =
-        Stream.iterate(1, i -> i <= PARTS, i -> i + 1).map(i -> Math.ceil(i * whole / PARTS / ROUND) * ROUND);
+        Stream.iterate(1, i -> i <= PARTS, i -> i + 1)
+            .map(i -> Math.ceil(i * whole / PARTS / ROUND) * ROUND);
     return Stream.concat(parts, purse.money().map(Range::likely).stream())
         .filter(s -> s > 0)
         .distinct()

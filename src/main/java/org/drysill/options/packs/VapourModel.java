@@ -83,8 +83,7 @@ final class VapourModel {
     double[] dry = contents(zones.at(given, 0, never));
     double[][] months = new double[MONTHS][];
     for (int m = 0; m < MONTHS; m++) {
-      months[m] =
-          isWet(dry, saturation[m]) ? contents(zones.at(given, 0, saturation[m])) : dry;
+      months[m] = isWet(dry, saturation[m]) ? contents(zones.at(given, 0, saturation[m])) : dry;
     }
     return months;
   }

@@ -19,8 +19,8 @@ import org.drysill.yaml.Key;
  * @param singlePaneU a pane above this transmittance is a single one [W/(m²·K)]
  * @param step coarseness in which progress is compared, as ratio
  * @param packageStep coarseness in which packages are compared that do not reach the goal, as ratio
- * @param mostPackages the most packages that are evaluated; measures are left out until they are few
- *     enough
+ * @param mostPackages the most packages that are evaluated; measures are left out until they are
+ *     few enough
  * @param bestPackages how many of the best packages tell what to do first and what in no case
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]

@@ -57,9 +57,7 @@ final class PackageChart {
   private static CostEffect.Point point(
       Numbers numbers, PackagesResult packages, FrontPoint point) {
     double left =
-        isMould(packages)
-            ? point.mouldMonths()
-            : numbers.onAxis(point.lacksM3S(), Unit.AIRFLOW);
+        isMould(packages) ? point.mouldMonths() : numbers.onAxis(point.lacksM3S(), Unit.AIRFLOW);
     return new CostEffect.Point(
         point.name(),
         packages.best().stream()

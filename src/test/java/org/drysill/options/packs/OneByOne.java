@@ -29,7 +29,8 @@ import org.drysill.physics.zones.SteadyZones;
 
 /**
  * A package evaluated by itself: the home changed by its measures, the zones solved in each month
- * with their panes, every surface judged month by month. Nothing is shared between packages, nothing is turned round.
+ * with their panes, every surface judged month by month. Nothing is shared between packages,
+ * nothing is turned round.
  */
 record OneByOne(
     Assessment assessment,
@@ -132,12 +133,13 @@ record OneByOne(
       for (int p = 0; p < bears.length; p++) {
         RoomFacts room = rooms[p];
         double factor = factors[p];
-        double surface = month.temperature() + factor * (room.setpoint().likely() - month.temperature());
-        double over = Iso13788Vapour.saturationPressurePa(surface) - MonthAir.outdoorVapour(month).likely();
+        double surface =
+            month.temperature() + factor * (room.setpoint().likely() - month.temperature());
+        double over =
+            Iso13788Vapour.saturationPressurePa(surface) - MonthAir.outdoorVapour(month).likely();
         bears[p] = MoistAir.vapourContentKgM3(zoned.celsius(), Math.max(0, over));
       }
-      var vapour =
-          new SteadyZones(flows, panes).at(water, 0, bears);
+      var vapour = new SteadyZones(flows, panes).at(water, 0, bears);
       for (int i = 0; i < water.length; i++) {
         contents[m][i] = vapour.content(i);
       }
@@ -156,7 +158,8 @@ record OneByOne(
       double at = months.get(m).temperature() - (nights ? defaults.coldNightDrop().likely() : 0);
       ratios.put(at, then[m][zone] / today[m][zone]);
     }
-    Criterion criterion = nights ? Criterion.glass(basis.tables()) : Criterion.opaque(basis.tables());
+    Criterion criterion =
+        nights ? Criterion.glass(basis.tables()) : Criterion.opaque(basis.tables());
     Map<String, Integer> worst = new TreeMap<>();
     for (PlaceLimits place : limits.of(room).places()) {
       if (place.surface() == surface) {

@@ -75,9 +75,7 @@ class OneByOneTest {
       if (engine.members().equals(brute.members())) {
         same++;
       } else {
-        losses.add(
-            "home %d: %s instead of %s"
-                .formatted(seed, engine, brute));
+        losses.add("home %d: %s instead of %s".formatted(seed, engine, brute));
       }
     }
     losses.forEach(System.out::println);
@@ -137,7 +135,8 @@ class OneByOneTest {
                   Collectors.groupingBy(
                       p -> p.item(),
                       Collectors.mapping(
-                          p -> p.months().monthsAtRisk().size(), Collectors.maxBy(Integer::compare))))
+                          p -> p.months().monthsAtRisk().size(),
+                          Collectors.maxBy(Integer::compare))))
               .values()
               .stream()
               .mapToInt(m -> m.orElseThrow())

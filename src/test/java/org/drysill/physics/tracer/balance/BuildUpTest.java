@@ -64,7 +64,9 @@ class BuildUpTest {
         .isInstanceOf(Outcome.Unread.class);
   }
 
-  /** Rising to 1440 ppm at 0.6/h, but in a room of 3 m³ the flow of that end is 6 changes an hour. */
+  /**
+   * Rising to 1440 ppm at 0.6/h, but in a room of 3 m³ the flow of that end is 6 changes an hour.
+   */
   @Test
   void an_end_that_asks_for_more_air_than_the_bend_shows_does_not_agree() {
     TracerSeries night = series(BuildUpTest::twoSleepers, 8, 1e-6);
