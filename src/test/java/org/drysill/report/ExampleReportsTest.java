@@ -145,6 +145,13 @@ class ExampleReportsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void the_first_page_holds_the_whole_verdict(String example) {
+    assertThat(Rendered.example(example).pages().get(0))
+        .contains("Whatwefound", "Whattodo,inthisorder", "Whatwouldchangethis");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
   void what_every_report_must_hold_is_there(String example) {
     assertThat(Rendered.example(example).text())
         .contains(

@@ -2,7 +2,9 @@ package org.drysill.report.verdict;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
@@ -24,7 +26,7 @@ final class FoundTable {
   static List<Finding> rows(Subject subject) {
     List<Finding> rows = new ArrayList<>();
     rows.add(subject.ventilation().wholeHome());
-    rows.addAll(worst(subject.ventilation().extract(), EXTRACT_ROWS));
+    rows.addAll(worst(oneOfEachRoom(subject.ventilation().extract()), EXTRACT_ROWS));
     rows.addAll(worst(subject.ventilation().purge().stream().map(p -> p.finding()).toList(), 1));
     subject.condensation().coldestFirst().stream()
         .map(p -> p.requirement())
@@ -39,6 +41,15 @@ final class FoundTable {
         .ifPresent(rows::add);
     subject.recovery().findings().stream().findFirst().ifPresent(rows::add);
     return rows;
+  }
+
+  /** The gravest of each room: a room may be held against more than one rate. */
+  private static List<Finding> oneOfEachRoom(List<Finding> findings) {
+    Map<Optional<String>, Finding> gravest = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      gravest.merge(finding.room(), finding, (a, b) -> gravity(b) < gravity(a) ? b : a);
+    }
+    return List.copyOf(gravest.values());
   }
 
   /** The gravest of like findings, in their own order. */

@@ -18,7 +18,7 @@ import org.drysill.report.words.Words;
 public final class VerdictPage {
   private static final int STEPS = 4;
   private static final int STEP_TEXT = 230;
-  private static final int READINGS = 2;
+  private static final int READINGS = 3;
 
   private VerdictPage() {}
 
