@@ -19,6 +19,9 @@ import org.drysill.report.words.Words;
 /** Packages that none beats, by what they cost a year and what they leave. */
 final class PackageChart {
   /** Fewer points make no curve. */
+  /** Names stand at the right of their points, the dearest one's too. */
+  private static final double ROOM_FOR_NAMES = 1.3;
+
   private static final int LEAST = 3;
 
   private PackageChart() {}
@@ -43,9 +46,9 @@ final class PackageChart {
                 "Open: packages that none beats in cost and effect at once, from the home as it is"
                     + " on; filled: the best packages",
                 title + ". " + alt(desk.numbers(), packages, left)),
-            axis(points.stream().map(CostEffect.Point::cost).toList()),
+            axis(points.stream().map(CostEffect.Point::cost).toList(), ROOM_FOR_NAMES),
             cost,
-            axis(points.stream().map(CostEffect.Point::effect).toList()),
+            axis(points.stream().map(CostEffect.Point::effect).toList(), 1),
             left,
             points));
   }
@@ -70,9 +73,9 @@ final class PackageChart {
         !point.name().isEmpty());
   }
 
-  private static Axis axis(List<Range> ranges) {
+  private static Axis axis(List<Range> ranges, double room) {
     double low = ranges.stream().mapToDouble(Range::low).min().orElse(0);
-    double high = ranges.stream().mapToDouble(Range::high).max().orElse(1);
+    double high = ranges.stream().mapToDouble(Range::high).max().orElse(1) * room;
     return Axis.around(Math.min(0, low), Math.max(high, Math.min(0, low) + 1), 5);
   }
 
