@@ -90,11 +90,15 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
   }
 
   private void remove(VapourChange change, FanFlow fan) {
-    boolean ducted = fan.fan().kind() == FanKind.BALANCED_HEAT_RECOVERY;
-    double[] here = new double[zones.size()];
-    here[zones.zoneOf(fan.room())] = 1;
-    add(change.supplyGone, ducted ? zones.habitable() : here, fan.supply().likely());
-    add(change.extractGone, ducted ? zones.wet() : here, fan.extract().likely());
+    if (fan.fan().kind() == FanKind.BALANCED_HEAT_RECOVERY) {
+      add(change.supplyGone, zones.habitable(), fan.supply().likely());
+      add(change.extractGone, zones.wet(), fan.extract().likely());
+    } else {
+      double[] here = new double[zones.size()];
+      here[zones.zoneOf(fan.room())] = 1;
+      add(change.supplyGone, here, fan.supply().likely());
+      add(change.extractGone, here, fan.extract().likely());
+    }
   }
 
   /**

@@ -67,8 +67,8 @@ public record BuildUp(Range steadyExcess, Range flowM3S, Range bendPerHour, bool
         ExponentialFit.anywhere(night.hours(), night.excesses(), night.weights(), Prior.UNKNOWN);
     double uncertainty = Math.hypot(fit.levelUncertainty(), offset);
     double error = uncertainty / fit.level();
-    boolean bends = fit.ratePerHour() > 0;
-    if (!(bends && fit.level() > coverageFactor * uncertainty && error <= worstError)) {
+    if (!(fit.ratePerHour() > 0
+        && fit.level() > coverageFactor * uncertainty && error <= worstError)) {
       return new Outcome.Unread(error, worstError);
     }
     Range steady = Range.around(fit.level(), coverageFactor * uncertainty);
