@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /** What decides between a package and the best one, in words. */
 class PackReasonsTest {
-  private static final Assessment FLAT =
-      OptionsFixtures.assess(OptionsFixtures.text("small-flat"));
+  private static final Assessment FLAT = OptionsFixtures.assess(OptionsFixtures.text("small-flat"));
   private static final PackValue BEST = value(true, false, 0.002, 5, 0, 100);
 
   private static PackValue value(

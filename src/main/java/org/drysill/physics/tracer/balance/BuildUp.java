@@ -68,7 +68,8 @@ public record BuildUp(Range steadyExcess, Range flowM3S, Range bendPerHour, bool
     double uncertainty = Math.hypot(fit.levelUncertainty(), offset);
     double error = uncertainty / fit.level();
     if (!(fit.ratePerHour() > 0
-        && fit.level() > coverageFactor * uncertainty && error <= worstError)) {
+        && fit.level() > coverageFactor * uncertainty
+        && error <= worstError)) {
       return new Outcome.Unread(error, worstError);
     }
     Range steady = Range.around(fit.level(), coverageFactor * uncertainty);
