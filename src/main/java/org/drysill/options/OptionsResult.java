@@ -16,6 +16,8 @@ import org.drysill.reference.Citation;
  *     among themselves; none where the survey states no budget
  * @param notHere the other measures, each with the reason, those that the survey leaves out first
  * @param budget what the stated money buys; empty where the survey states none
+ * @param order the ids of ranked measures in the order of the works: the steps of the best package,
+ *     else the ranking without what an earlier one excludes
  * @param packages every sensible combination of measures; empty where there is nothing to combine
  * @param fansNow what the fans of today cost to run
  * @param rule the ranking rule in plain sentences, in the order in which it is applied
@@ -30,6 +32,7 @@ public record OptionsResult(
     List<RankedMeasure> beyondBudget,
     List<NotHere> notHere,
     Optional<Budget> budget,
+    List<String> order,
     Optional<PackagesResult> packages,
     List<FanRunningCost> fansNow,
     List<String> rule,
@@ -41,6 +44,7 @@ public record OptionsResult(
     first = List.copyOf(first);
     ranked = List.copyOf(ranked);
     beyondBudget = List.copyOf(beyondBudget);
+    order = List.copyOf(order);
     notHere = List.copyOf(notHere);
     fansNow = List.copyOf(fansNow);
     rule = List.copyOf(rule);
@@ -49,17 +53,8 @@ public record OptionsResult(
     sources = List.copyOf(sources);
   }
 
-  /**
-   * The measures in the order of the works: those of the best package, as its steps come; else
-   * those of the ranking.
-   */
+  /** The measures in the order of the works; no two of them exclude each other. */
   public List<RankedMeasure> works() {
-    List<RankedMeasure> steps =
-        packages.stream()
-            .flatMap(p -> p.best().stream().limit(1))
-            .flatMap(p -> p.steps().stream())
-            .flatMap(s -> ranked.stream().filter(m -> m.id().equals(s.id())))
-            .toList();
-    return steps.isEmpty() ? ranked : steps;
+    return order.stream().flatMap(id -> ranked.stream().filter(m -> m.id().equals(id))).toList();
   }
 }

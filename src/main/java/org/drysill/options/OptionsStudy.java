@@ -1,5 +1,6 @@
 package org.drysill.options;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,20 +59,44 @@ public final class OptionsStudy {
     Purse purse = Purse.of(assessment.home());
     Ranking ranking = new Ranking(basis.defaults().step().likely());
     RankedMeasures words = new RankedMeasures(assessment, basis.catalogue(), ranking, purse);
-    List<RankedMeasure> ranked =
-        words.within(ranking.ranked(entries.stream().filter(e -> !purse.isBeyond(e)).toList()));
+    List<Entry> within = ranking.ranked(entries.stream().filter(e -> !purse.isBeyond(e)).toList());
+    List<RankedMeasure> ranked = words.within(within);
+    Optional<PackagesResult> packages =
+        PackageStudy.of(assessment, basis, ranking.ranked(entries), money.airBill());
     return new OptionsResult(
         first,
         ranked,
         words.beyond(ranking.ranked(entries.stream().filter(purse::isBeyond).toList())),
         sifted.notHere(),
         new Budgets(purse, basis.catalogue()).of(first, ranked),
-        PackageStudy.of(assessment, basis, ranking.ranked(entries), money.airBill()),
+        order(packages, within),
+        packages,
         new FanCosts(assessment, basis).all(),
         ranking.rule(),
         cautions(entries, sifted),
         OptionAssumptions.of(basis.defaults(), assessment.home()),
         sources(entries));
+  }
+
+  /** The steps of the best package, else the ranking without what an earlier measure excludes. */
+  private static List<String> order(Optional<PackagesResult> packages, List<Entry> ranked) {
+    List<String> steps =
+        packages.stream()
+            .flatMap(p -> p.best().stream().limit(1))
+            .flatMap(p -> p.steps().stream())
+            .map(s -> s.id())
+            .toList();
+    return steps.isEmpty() ? withoutAlternatives(ranked) : steps;
+  }
+
+  private static List<String> withoutAlternatives(List<Entry> ranked) {
+    List<Entry> kept = new ArrayList<>();
+    for (Entry entry : ranked) {
+      if (kept.stream().noneMatch(entry::excludes)) {
+        kept.add(entry);
+      }
+    }
+    return kept.stream().map(e -> e.costed().studied().candidate().id()).toList();
   }
 
   private List<Entry> entries(List<Costed> costed) {

@@ -143,6 +143,30 @@ class ExampleReportsTest {
     assertThat(report.outside()).isEmpty();
   }
 
+  /** The flat's ranking holds two kinds of new windows and four ways to dry the washing. */
+  @Test
+  void works_are_told_once_and_not_with_their_alternatives() {
+    Map<?, ?> options =
+        (Map<?, ?>) ((Map<?, ?>) Rendered.example("top-floor-flat").results()).get("options");
+    List<?> ranked =
+        ((List<?>) options.get("ranked")).stream().map(m -> ((Map<?, ?>) m).get("id")).toList();
+    List<?> order = (List<?>) options.get("order");
+    assertThat(ranked.containsAll(List.of("double-glazing", "triple-glazing"))).isTrue();
+    assertThat(order.contains("double-glazing")).isTrue();
+    assertThat(order.contains("triple-glazing")).isFalse();
+    assertThat(order.stream().filter(id -> id.toString().contains("dryer")).count()).isEqualTo(1);
+    assertThat(Rendered.example("top-floor-flat").pages().get(0)).doesNotContain("triple");
+  }
+
+  /** All that the comparison of rule sets has to say stands on two pages. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void rule_sets_are_compared_on_two_pages(String example) {
+    List<String> pages = Rendered.example(example).pages();
+    int first = pageWith(pages, "publishedratesforawholehome");
+    assertThat(pages.get(first + 1)).contains("Whateachrulesetasksofthewholehome", "Heldagainst");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
   void the_first_page_holds_the_whole_verdict(String example) {

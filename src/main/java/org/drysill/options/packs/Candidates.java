@@ -2,6 +2,7 @@ package org.drysill.options.packs;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Figure;
@@ -35,18 +36,18 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
    * @param most the most packages
    */
   static Candidates of(List<Member> ranked, long most) {
-    List<String> leftOut = new ArrayList<>();
+    LeftOut leftOut = new LeftOut();
     List<Member> kept = new ArrayList<>();
     for (Member member : ranked) {
       if (Double.isInfinite(member.entry().annualCost())) {
-        leftOut.add(member.candidate().title() + ": its cost is not known.");
+        leftOut.add(member, "its cost is not known");
       } else if (member.isOfTheAir() || member.warms()) {
         kept.add(member);
       } else {
         leftOut.add(
-            member.candidate().title()
-                + ": it changes neither air nor water nor a surface by"
-                + " itself; it belongs to any package that needs it.");
+            member,
+            "changes neither air nor water nor a surface by itself; belongs to any package that"
+                + " needs it");
       }
     }
     return reduced(kept, most, leftOut);
@@ -83,29 +84,26 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
     return inAir >= 0 ? new Bits(1L << inAir, 0) : new Bits(0, 1L << fabric.indexOf(member));
   }
 
-  private static Candidates reduced(List<Member> kept, long most, List<String> leftOut) {
+  private static Candidates reduced(List<Member> kept, long most, LeftOut leftOut) {
     if (isTooMany(kept, most)) {
       for (Member member : List.copyOf(kept)) {
         if (kept.stream().anyMatch(other -> dominates(other, member))) {
           kept.remove(member);
-          leftOut.add(
-              member.candidate().title()
-                  + ": another that takes its place costs no more and does as much.");
+          leftOut.add(member, "what takes its place costs no more and does as much");
         }
       }
     }
     while (isTooMany(kept, most)) {
       Member last = kept.remove(kept.size() - 1);
       leftOut.add(
-          last.candidate().title()
-              + ": with it there would be more than "
-              + most
-              + " packages, and it stands last of the single measures.");
+          last,
+          String.format(Locale.ROOT, "there would be more than %,d packages", most)
+              + ", and no single measure ranks lower");
     }
     return new Candidates(
         kept.stream().filter(Member::isOfTheAir).toList(),
         kept.stream().filter(m -> !m.isOfTheAir()).toList(),
-        leftOut);
+        leftOut.sentences());
   }
 
   private static boolean isTooMany(List<Member> kept, long most) {

@@ -1,10 +1,8 @@
 package org.drysill.options.packs;
 
-import java.util.List;
 import org.drysill.assess.Figure;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.MeasureMoney;
-import org.drysill.options.Scope;
 import org.drysill.options.rank.Entry;
 import org.drysill.options.site.Candidate;
 import org.drysill.reference.measures.AirMove;
@@ -64,28 +62,6 @@ record Member(Entry entry, VapourChange change) {
 
   /** True where both cannot be in one package. */
   boolean excludes(Member other) {
-    boolean named =
-        measure().exclusions().contains(other.measure().id())
-            || other.measure().exclusions().contains(measure().id());
-    return (named && meets(other)) || takesTheSameFan(other);
-  }
-
-  private boolean takesTheSameFan(Member other) {
-    return entry.costed().studied().replaced().stream()
-        .anyMatch(f -> other.entry.costed().studied().replaced().contains(f));
-  }
-
-  /** True where both have a place in common; the home as a whole has one with every place. */
-  private boolean meets(Member other) {
-    Scope a = candidate().scope();
-    Scope b = other.candidate().scope();
-    if (!a.windows().isEmpty() && !b.windows().isEmpty()) {
-      return common(a.windows(), b.windows());
-    }
-    return a.rooms().isEmpty() || b.rooms().isEmpty() || common(a.rooms(), b.rooms());
-  }
-
-  private static boolean common(List<String> some, List<String> others) {
-    return some.stream().anyMatch(others::contains);
+    return entry.excludes(other.entry);
   }
 }

@@ -221,8 +221,8 @@ public final class PackageStudy {
                 + " hours.",
         "Where two measures touch the same wall the stronger counts.",
         assessment.ventilation().wholeHome().required().map(Figure::likely).isPresent()
-            ? "Air that is asked: for the home as a whole. The extract of single rooms, gaps under"
-                + " doors and openings are told with the single measures."
+            ? "Air that is asked: for the home as a whole, and the extract of wet rooms that are"
+                + " short today. Gaps under doors and openings are told with the single measures."
             : "No document asks for a flow of air here, so that only walls and corners count.");
   }
 }

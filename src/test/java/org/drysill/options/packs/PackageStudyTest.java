@@ -179,8 +179,13 @@ class PackageStudyTest {
     long fabric = Subsets.of(Candidates.against(few.fabric(), few.fabric()), 1000).length;
     assertThat(sides * fabric).isLessThanOrEqualTo(20);
     assertThat(few.size()).isPositive();
-    assertThat(few.leftOut())
+    String told = String.join(" ", few.leftOut());
+    assertThat(members)
+        .filteredOn(m -> !few.each().contains(m))
         .hasSize(members.size() - few.size())
+        .allSatisfy(m -> assertThat(told).contains(m.candidate().title()));
+    assertThat(few.leftOut())
+        .hasSize(2)
         .anyMatch(s -> s.contains("costs no more and does as much"))
         .anyMatch(s -> s.contains("more than 20 packages"));
     assertThat(Candidates.of(members, 1_000_000).leftOut()).isEmpty();
