@@ -90,10 +90,7 @@ public final class RulesPage {
                         + rule.title()
                         + ", which governs here. ")
             .orElse("");
-    return governing
-        + named("Surely reached: ", Verdict.MEETS)
-        + named("Surely missed: ", Verdict.SHORT)
-        + byFans();
+    return governing + named("Surely reached: ", Verdict.MEETS) + byFans();
   }
 
   /** Much of what is missed may be so because leaks do not count there. */
