@@ -7,6 +7,7 @@ import org.drysill.assess.Assumption;
 import org.drysill.assess.surfaces.factor.FactorSource;
 import org.drysill.reference.Citation;
 import org.drysill.reference.Sourced;
+import org.drysill.reference.surfaces.MaterialSensitivity;
 import org.drysill.reference.surfaces.SurfaceDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 
@@ -33,6 +34,7 @@ final class SurfaceAssumptions {
     if (places.stream().anyMatch(p -> p.surface() == SurfaceClass.GLASS)) {
       found.add(coldNights());
     }
+    unknownSurfaces(places).ifPresent(found::add);
     typical(places).ifPresent(found::add);
     unknownGlazing(places).ifPresent(found::add);
     return List.copyOf(found);
@@ -83,6 +85,27 @@ final class SurfaceAssumptions {
         "only monthly means are known",
         "Use an hourly weather file of the place.",
         drop.source());
+  }
+
+  private Optional<Assumption> unknownSurfaces(List<ColdPlace> places) {
+    MaterialSensitivity unknown = tables.hours().unknownSurface();
+    List<String> names =
+        places.stream()
+            .filter(p -> p.year().either(wall -> wall.material().equals(unknown), glass -> false))
+            .map(ColdPlace::name)
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            of(
+                "surface.mould_sensitivity",
+                "How readily mould grows on surfaces of which nobody noted the material",
+                unknown.sensitivity().word()
+                    + ", like paper or planed wood, for "
+                    + String.join(", ", names),
+                "paint, paste and dust feed mould",
+                "Note what the room side is made of: painted plaster, wallpaper, tiles, bare masonry.",
+                unknown.source()));
   }
 
   private Optional<Assumption> typical(List<ColdPlace> places) {

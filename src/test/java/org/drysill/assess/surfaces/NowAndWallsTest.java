@@ -138,6 +138,7 @@ class NowAndWallsTest {
             "surface.free_running",
             "surface.memory",
             "surface.made_hours",
+            "surface.mould_sensitivity",
             "surface.typical_details");
     assertThat(result.findings()).hasSize(2);
   }
@@ -168,7 +169,11 @@ class NowAndWallsTest {
         .containsExactly("Back bedroom: 500 Pa above outdoors at 5 °C, from a log.");
     assertThat(result.assumptions())
         .extracting(a -> a.id())
-        .containsExactly("surface.free_running", "surface.memory", "surface.made_hours");
+        .containsExactly(
+            "surface.free_running",
+            "surface.memory",
+            "surface.made_hours",
+            "surface.mould_sensitivity");
   }
 
   /**
