@@ -7,6 +7,8 @@ import org.drysill.yaml.Worded;
 public enum ReportUnits implements Worded {
   /** Litres a second, degrees Celsius. */
   METRIC("metric"),
+  /** Cubic metres an hour, degrees Celsius. */
+  METRIC_HOURLY("metric-hourly"),
   /** Cubic feet a minute, degrees Fahrenheit. */
   INCH_POUND("inch-pound", "ip", "imperial");
 

@@ -8,7 +8,6 @@ import org.drysill.assess.Assessment;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
-import org.drysill.reference.rules.ReportUnits;
 import org.drysill.report.block.Note;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.UnitSystem;
@@ -35,9 +34,11 @@ public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex i
   /** Numbers in the units of the jurisdiction and the currency of the survey. */
   public static Numbers numbers(Assessment assessment) {
     UnitSystem system =
-        assessment.ventilation().rules().units() == ReportUnits.INCH_POUND
-            ? UnitSystem.CUSTOMARY
-            : UnitSystem.METRIC;
+        switch (assessment.ventilation().rules().units()) {
+          case METRIC -> UnitSystem.METRIC;
+          case METRIC_HOURLY -> UnitSystem.METRIC_HOURLY;
+          case INCH_POUND -> UnitSystem.CUSTOMARY;
+        };
     return new Numbers(system, assessment.home().money().currency());
   }
 

@@ -15,16 +15,30 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
   private static final double FOOT = 0.3048;
   private static final double CFM = FOOT * FOOT * FOOT / 60;
   private static final double POUND = 0.45359237;
-  private static final double DAY = 86400;
+  private static final double HOUR = 3600;
+  private static final double DAY = 24 * HOUR;
   // W/(m²·K) to Btu(IT)/(h·ft²·°F): 1055.05585262 J, 3600 s, 5/9 K.
-  private static final double U_CUSTOMARY = 3600 * FOOT * FOOT * 5 / 9 / 1055.05585262;
+  private static final double U_CUSTOMARY = HOUR * FOOT * FOOT * 5 / 9 / 1055.05585262;
 
   static PrintedUnit of(Unit unit, UnitSystem system) {
-    return system == UnitSystem.CUSTOMARY ? customary(unit) : metric(unit);
+    return switch (system) {
+      case METRIC -> metric(unit);
+      case METRIC_HOURLY -> hourly(unit);
+      case CUSTOMARY -> customary(unit);
+    };
   }
 
   double convert(double kept) {
     return kept * factor + offset;
+  }
+
+  private static PrintedUnit hourly(Unit unit) {
+    return switch (unit) {
+      case AIRFLOW -> new PrintedUnit("m³/h", HOUR, 0, Decimals.BY_SIZE);
+      case AIRFLOW_PER_AREA -> new PrintedUnit("m³/h per m²", HOUR, 0, Decimals.TWO);
+      case SPECIFIC_FAN_POWER -> new PrintedUnit("W/(m³/h)", 1 / HOUR, 0, Decimals.TWO);
+      default -> metric(unit);
+    };
   }
 
   private static PrintedUnit customary(Unit unit) {

@@ -4,6 +4,8 @@ package org.drysill.report.words;
 public enum UnitSystem {
   /** Litres a second, °C, metres. */
   METRIC,
+  /** Cubic metres an hour, else as metric. */
+  METRIC_HOURLY,
   /** Cubic feet a minute, °F, feet. */
   CUSTOMARY
 }

@@ -60,36 +60,41 @@ public record FlowText(ReportUnits units) {
     Airflow flow = Airflow.m3PerSecond(m3PerSecond);
     return switch (units) {
       case METRIC -> flow.litresPerSecond();
+      case METRIC_HOURLY -> flow.m3PerHour();
       case INCH_POUND -> flow.cubicFeetPerMinute();
     };
   }
 
   private int flowDigits() {
-    return units == ReportUnits.METRIC ? 1 : 0;
+    return units == ReportUnits.INCH_POUND ? 0 : 1;
   }
 
   private String flowUnit() {
-    return units == ReportUnits.METRIC ? " l/s" : " cfm";
+    return switch (units) {
+      case METRIC -> " l/s";
+      case METRIC_HOURLY -> " m³/h";
+      case INCH_POUND -> " cfm";
+    };
   }
 
   private double ventArea(double m2) {
-    return units == ReportUnits.METRIC ? m2 * MM2_PER_M2 : m2 / SQUARE_INCH_M2;
+    return units == ReportUnits.INCH_POUND ? m2 / SQUARE_INCH_M2 : m2 * MM2_PER_M2;
   }
 
   private int ventDigits() {
-    return units == ReportUnits.METRIC ? 0 : 1;
+    return units == ReportUnits.INCH_POUND ? 1 : 0;
   }
 
   private String ventUnit() {
-    return units == ReportUnits.METRIC ? " mm²" : " in²";
+    return units == ReportUnits.INCH_POUND ? " in²" : " mm²";
   }
 
   private double openingArea(double m2) {
-    return units == ReportUnits.METRIC ? m2 : m2 / (144 * SQUARE_INCH_M2);
+    return units == ReportUnits.INCH_POUND ? m2 / (144 * SQUARE_INCH_M2) : m2;
   }
 
   private String openingUnit() {
-    return units == ReportUnits.METRIC ? " m²" : " ft²";
+    return units == ReportUnits.INCH_POUND ? " ft²" : " m²";
   }
 
   private static String number(double value, int digits, RoundingMode mode) {

@@ -36,6 +36,16 @@ class FlowTextTest {
     assertThat(IP.provided(new Range(0.0236, 0.03, 0.0472))).isEqualTo("50 to 100 cfm");
   }
 
+  /** 15 l/s are 54 m³/h exactly. */
+  @Test
+  void hourly_readers_get_cubic_metres_an_hour_and_the_areas_of_metric_readers() {
+    FlowText hourly = new FlowText(ReportUnits.METRIC_HOURLY);
+    assertThat(hourly.provided(0.015)).isEqualTo("54.0 m³/h");
+    assertThat(hourly.required(0.01501)).isEqualTo("54.1 m³/h");
+    assertThat(hourly.ventilator(0.004)).isEqualTo(METRIC.ventilator(0.004));
+    assertThat(hourly.opening(0.55)).isEqualTo(METRIC.opening(0.55));
+  }
+
   @Test
   void a_range_whose_ends_read_the_same_is_one_number() {
     assertThat(METRIC.provided(new Range(0.01001, 0.01002, 0.01003))).isEqualTo("10.0 l/s");
