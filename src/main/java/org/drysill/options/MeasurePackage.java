@@ -15,9 +15,11 @@ import org.drysill.assess.Figure;
  * @param lacks outdoor air that is still lacking
  * @param mouldMonths months at risk of mould left in a year, summed over walls and corners
  * @param wetGlassMonths months with wet glass left, summed over windows
+ * @param atRisk how many places are at risk in each month
  * @param winterHumidity mean humidity in the coldest month of the rooms with cold places
  * @param firstCost first cost
  * @param annualCost yearly cost over the horizon
+ * @param costParts the global cost by its parts; empty where a price is not known
  * @param runningCost yearly cost of energy and upkeep
  * @param heat energy for heat; negative where it saves
  * @param electricity electricity
@@ -35,9 +37,11 @@ public record MeasurePackage(
     Figure lacks,
     int mouldMonths,
     int wetGlassMonths,
+    MonthsAtRisk atRisk,
     Optional<Figure> winterHumidity,
     Figure firstCost,
     Figure annualCost,
+    Optional<CostParts> costParts,
     Figure runningCost,
     Figure heat,
     Figure electricity,

@@ -48,6 +48,11 @@ record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, do
     return new EnergyBill(lost, saved, power, cost, heat.likely());
   }
 
+  /** The electricity's part of the yearly cost, likely [currency/a]. */
+  double powerCost() {
+    return cost.likely() - heatCost;
+  }
+
   private static Figure energy(
       Figures figures, String id, String name, Range value, HeatYear year) {
     return figures.of(

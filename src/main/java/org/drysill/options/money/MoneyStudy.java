@@ -68,7 +68,10 @@ public final class MoneyStudy {
             words.againstNothing(figures, first, running, measure.lifeYears()),
             Optional.empty(),
             NotTold.of(studied.candidate(), money.currency(), price, upkeep)),
-        bill.heatCost());
+        bill.heatCost(),
+        horizon.map(
+            h ->
+                h.parts(upkeep.map(Range::likely).orElse(0.0), bill.powerCost(), bill.heatCost())));
   }
 
   /** What warming one more cubic metre of outdoor air a second takes in a year, likely. */

@@ -7,9 +7,11 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
+import org.drysill.options.CostParts;
 import org.drysill.options.effect.Figures;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.GlobalCost;
+import org.drysill.physics.energy.PresentValue;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 
@@ -42,6 +44,27 @@ record OverHorizon(MoneyFacts money, int lifeYears, Figure first, Figure running
         FORMULA + ", times a(τ)",
         inputs(),
         List.of(GLOBAL_COST));
+  }
+
+  /**
+   * The parts of the likely global cost.
+   *
+   * @param upkeep in a year [currency/a]
+   * @param electricity cost of electricity in a year [currency/a]
+   * @param heat cost of heat in a year [currency/a]
+   */
+  CostParts parts(double upkeep, double electricity, double heat) {
+    double rate = money.discountRate().likely();
+    double horizon = money.horizon().likely();
+    GlobalCost cost = new GlobalCost(first.likely(), lifeYears, horizon, rate);
+    double each = PresentValue.annuityPresentValueFactor(rate, horizon);
+    return new CostParts(
+        first.likely(),
+        cost.purchases() - first.likely(),
+        upkeep * each,
+        electricity * each,
+        heat * each,
+        -cost.finalValue() * PresentValue.discountFactor(rate, horizon));
   }
 
   private Range each(Sum sum) {

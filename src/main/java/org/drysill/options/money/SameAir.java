@@ -45,7 +45,8 @@ public final class SameAir {
             m.againstNothing(),
             payback(costed),
             m.notTold()),
-        costed.heatCost());
+        costed.heatCost(),
+        costed.parts());
   }
 
   /** Empty for what brings no air, and where nothing else brings as much. */

@@ -15,6 +15,7 @@ import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.options.Benefits;
 import org.drysill.options.MeasureMoney;
 import org.drysill.options.MeasurePackage;
+import org.drysill.options.MonthsAtRisk;
 import org.drysill.options.effect.Figures;
 import org.drysill.options.packs.PackValue.Bits;
 import org.drysill.physics.Range;
@@ -27,12 +28,14 @@ import org.drysill.reference.measures.MeasureBenefits;
  * @param candidates the measures
  * @param works the order of works
  * @param humidity humidity of a package in the coldest month [1], not a number where not known
+ * @param atRisk how many places a package leaves at risk in each month
  */
 record PackWriter(
     Assessment assessment,
     Candidates candidates,
     OrderOfWorks works,
-    ToDoubleFunction<Bits> humidity) {
+    ToDoubleFunction<Bits> humidity,
+    Function<Bits, MonthsAtRisk> atRisk) {
   private static final String SUM = "Σ of its measures";
   private static final String SUM_OF_AIR = "Σ of its measures + (ΔQ − Σ ΔQi)·price of air";
 
@@ -50,6 +53,7 @@ record PackWriter(
         lacks(figures, value),
         value.mould(),
         value.wet(),
+        atRisk.apply(value.members()),
         humidity(figures, value),
         money(figures, "first_cost", "first cost", bill.first(), members, MeasureMoney::firstCost),
         money(
@@ -59,6 +63,7 @@ record PackWriter(
             bill.annual(),
             members,
             MeasureMoney::annualCost),
+        new PackCost(assessment.home().money()).of(value, members),
         money(
             figures,
             "running_cost",

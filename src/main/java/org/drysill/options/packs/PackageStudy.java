@@ -71,7 +71,11 @@ public final class PackageStudy {
         new PackOrder(today.lacks(), today.mould(), basis.defaults().packageStep().likely());
     this.writer =
         new PackWriter(
-            assessment, candidates, new OrderOfWorks(packages, order), this::winterHumidity);
+            assessment,
+            candidates,
+            new OrderOfWorks(packages, order),
+            this::winterHumidity,
+            packages::atRisk);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import org.drysill.options.MonthsAtRisk;
 import org.drysill.options.packs.PackValue.Bits;
 
 /**
@@ -90,6 +91,21 @@ final class Packages {
       volume += state.volume();
     }
     return sum / volume;
+  }
+
+  /** How many places a package leaves at risk in each month. */
+  MonthsAtRisk atRisk(Bits members) {
+    FabricSide side = fabric.get(columnOf(members));
+    double[][] ratios = model.ratios(air.get(rowOf(members)).change(), glass.get(side.glass()));
+    int[] opaque = new int[VapourModel.MONTHS];
+    int[] panes = new int[VapourModel.MONTHS];
+    for (int r = 0; r < states.size(); r++) {
+      RoomState state = states.get(r).get(side.rooms().get(r));
+      state.addMould(opaque, ratios);
+      state.addWet(panes, ratios);
+    }
+    return new MonthsAtRisk(
+        IntStream.of(opaque).boxed().toList(), IntStream.of(panes).boxed().toList());
   }
 
   private void row(int a) {

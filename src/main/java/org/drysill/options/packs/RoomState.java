@@ -62,6 +62,25 @@ final class RoomState {
     return months(glass, ratios);
   }
 
+  /** Adds one to each month for every wall and corner at risk of mould in it. */
+  void addMould(int[] months, double[][] ratios) {
+    add(months, opaque, ratios);
+  }
+
+  /** Adds one to each month for every window that gets wet in it. */
+  void addWet(int[] months, double[][] ratios) {
+    add(months, glass, ratios);
+  }
+
+  private void add(int[] months, double[][][] items, double[][] ratios) {
+    for (double[][] places : items) {
+      double[] worst = worst(places, ratios);
+      for (int m = 0; m < months.length; m++) {
+        months[m] += isAtRisk(worst, ratios, m) ? 1 : 0;
+      }
+    }
+  }
+
   /** Relative humidity in the coldest month [1]. */
   double winterHumidity(double[][] ratios, int coldest) {
     return Math.min(
@@ -78,14 +97,30 @@ final class RoomState {
     for (double[][] places : items) {
       int worst = 0;
       for (double[] place : places) {
-        int at = 0;
-        for (int m = 0; m < place.length; m++) {
-          at += ratios[m][zone] >= place[m] ? 1 : 0;
-        }
-        worst = Math.max(worst, at);
+        worst = Math.max(worst, months(place, ratios));
       }
       sum += worst;
     }
     return sum;
+  }
+
+  private double[] worst(double[][] places, double[][] ratios) {
+    double[] worst = places[0];
+    for (double[] place : places) {
+      worst = months(place, ratios) > months(worst, ratios) ? place : worst;
+    }
+    return worst;
+  }
+
+  private int months(double[] place, double[][] ratios) {
+    int months = 0;
+    for (int m = 0; m < place.length; m++) {
+      months += isAtRisk(place, ratios, m) ? 1 : 0;
+    }
+    return months;
+  }
+
+  private boolean isAtRisk(double[] place, double[][] ratios, int month) {
+    return ratios[month][zone] >= place[month];
   }
 }

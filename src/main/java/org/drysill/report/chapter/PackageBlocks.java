@@ -12,6 +12,7 @@ import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Subhead;
+import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
@@ -53,7 +54,9 @@ final class PackageBlocks {
       blocks.add(table());
       best(packages.best().get(0));
       packages.best().stream().skip(1).forEach(p -> say("Package " + p.name() + ".", why(p)));
-      PackageChart.of(desk, packages).ifPresent(c -> blocks.add(ChartBlocks.wide("packages", c)));
+      CostPartsChart.of(desk, packages).ifPresent(c -> chart("cost-parts", c));
+      RiskMonthsChart.of(packages).ifPresent(c -> chart("risk-months", c));
+      PackageChart.of(desk, packages).ifPresent(c -> chart("packages", c));
       doFirst();
       budgets();
     }
@@ -265,6 +268,10 @@ final class PackageBlocks {
 
   private static String why(MeasurePackage one) {
     return String.join(" ", one.reasons());
+  }
+
+  private void chart(String id, ChartSpec chart) {
+    blocks.add(ChartBlocks.wide(id, chart));
   }
 
   private void say(String lead, String text) {

@@ -25,6 +25,10 @@ public final class ChartPainter {
       new SourceBarsPainter(bars, setter).paint(width, height);
     } else if (chart instanceof CostEffect points) {
       new CostEffectPainter(points, setter).paint(width, height);
+    } else if (chart instanceof CostStack bars) {
+      new CostStackPainter(bars, setter).paint(width, height);
+    } else if (chart instanceof MonthPairs pairs) {
+      new MonthPairsPainter(pairs, setter).paint(width, height);
     } else if (chart instanceof AirSketch sketch) {
       new AirSketchPainter(sketch, setter).paint(width);
     } else if (chart instanceof WallLines wall) {

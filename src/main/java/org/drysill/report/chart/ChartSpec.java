@@ -10,6 +10,8 @@ public sealed interface ChartSpec
         MonthLines,
         SourceBars,
         CostEffect,
+        CostStack,
+        MonthPairs,
         AirSketch,
         WallLines,
         ReadAndModelled,

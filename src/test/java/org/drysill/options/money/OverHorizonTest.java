@@ -12,6 +12,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.HomeFixtures;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
+import org.drysill.options.CostParts;
 import org.drysill.options.effect.Figures;
 import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,20 @@ class OverHorizonTest {
     OverHorizon fan = fan(0.035, 450, 30);
     assertThat(fan.globalCost(FIGURES).likely()).isCloseTo(1098.79, within(0.02));
     assertThat(fan.annualCost(FIGURES).likely()).isCloseTo(77.31, within(0.01));
+  }
+
+  /** The same fan by its parts: 10 a year for upkeep, 15 for electricity, 5 for heat. */
+  @Test
+  void its_parts_are_the_terms_of_the_sum() {
+    CostParts parts = fan(0.035, 450, 30).parts(10, 15, 5);
+    assertThat(parts.firstCost()).isEqualTo(450);
+    assertThat(parts.replacements()).isCloseTo(297.80, within(0.01));
+    assertThat(parts.upkeep()).isCloseTo(142.12, within(0.01));
+    assertThat(parts.electricity()).isCloseTo(213.19, within(0.01));
+    assertThat(parts.heat()).isCloseTo(71.06, within(0.01));
+    assertThat(parts.residualValue()).isCloseTo(-75.38, within(0.01));
+    assertThat(parts.total())
+        .isCloseTo(fan(0.035, 450, 30).globalCost(FIGURES).likely(), within(1e-9));
   }
 
   /** Without discounting: 450 · 2 + 30 · 20 − 150 = 1350, and 67.50 a year. */

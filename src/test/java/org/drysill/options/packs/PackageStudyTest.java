@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.MoneyFacts;
+import org.drysill.options.CostParts;
 import org.drysill.options.MeasurePackage;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
@@ -14,6 +17,9 @@ import org.drysill.options.PackagesResult;
 import org.drysill.options.RankedMeasure;
 import org.drysill.options.StudiedEntries;
 import org.drysill.options.money.AirBill;
+import org.drysill.options.money.Costed;
+import org.drysill.options.rank.Entry;
+import org.drysill.physics.energy.PresentValue;
 import org.junit.jupiter.api.Test;
 
 class PackageStudyTest {
@@ -63,6 +69,50 @@ class PackageStudyTest {
                     .isCloseTo(one.effect().lacksAfter().orElseThrow().likely(), within(1e-12));
               }
             });
+  }
+
+  @Test
+  void the_parts_of_the_cost_add_up_to_it_and_the_months_to_their_sums() {
+    PackagesResult packages = of(FLAT);
+    MoneyFacts money = OptionsFixtures.assess(FLAT).home().money();
+    double perYear =
+        PresentValue.annuityFactor(money.discountRate().likely(), money.horizon().likely());
+    assertThat(packages.today().costParts().orElseThrow()).isEqualTo(CostParts.NONE);
+    for (MeasurePackage one : packages.best()) {
+      CostParts parts = one.costParts().orElseThrow();
+      assertThat(parts.total() * perYear).isCloseTo(one.annualCost().likely(), within(1e-6));
+      assertThat(parts.firstCost()).isCloseTo(one.firstCost().likely(), within(1e-9));
+      assertThat((parts.upkeep() + parts.electricity() + parts.heat()) * perYear)
+          .isCloseTo(one.runningCost().likely(), within(1e-6));
+    }
+    Stream.concat(packages.best().stream(), Stream.of(packages.today()))
+        .forEach(
+            p -> {
+              assertThat(sum(p.atRisk().mould())).isEqualTo(p.mouldMonths());
+              assertThat(sum(p.atRisk().wetGlass())).isEqualTo(p.wetGlassMonths());
+            });
+  }
+
+  @Test
+  void without_a_price_there_are_no_parts_of_the_cost() {
+    PackageStudy study = study(OptionsFixtures.assess(FLAT), BASIS);
+    Member priced = study.candidates().air().get(0);
+    Costed costed = priced.entry().costed();
+    Member unpriced =
+        new Member(
+            new Entry(
+                new Costed(costed.studied(), costed.money(), costed.heatCost(), Optional.empty()),
+                List.of(),
+                true),
+            priced.change());
+    PackCost cost = new PackCost(OptionsFixtures.assess(FLAT).home().money());
+    PackValue value = study.packages().of(new PackValue.Bits(1, 0));
+    assertThat(cost.of(value, List.of(priced))).isPresent();
+    assertThat(cost.of(value, List.of(priced, unpriced))).isEmpty();
+  }
+
+  private static int sum(List<Integer> months) {
+    return months.stream().mapToInt(Integer::intValue).sum();
   }
 
   /** By hand: 15 l/s asked of the bathroom less 6 found, 60 of a kitchen without any extract. */

@@ -55,7 +55,8 @@ final class Entries {
                 Range.exactly(0),
                 true),
             money(annual, first),
-            0),
+            0,
+            Optional.empty()),
         List.of(),
         admissible);
   }

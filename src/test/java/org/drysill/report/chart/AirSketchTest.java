@@ -3,7 +3,6 @@ package org.drysill.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,25 +21,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AirSketchTest {
   private static final double WIDTH = AirSketchLayout.USUAL_WIDTH;
   private static final Fonts FONTS = new Fonts();
-
-  /** Notes where words stand; shapes go nowhere. */
-  private static final class Noted implements Canvas {
-    private final Graphics2D graphics = new SvgGraphics(new StringBuilder());
-    private final List<Rectangle2D> boxes = new ArrayList<>();
-    private final List<String> words = new ArrayList<>();
-
-    @Override
-    public Graphics2D graphics() {
-      return graphics;
-    }
-
-    @Override
-    public void text(String text, double x, double y, Face face, double size, Ink ink) {
-      double width = FONTS.width(face, text, size);
-      boxes.add(new Rectangle2D.Double(x, y - 0.75 * size, width, 0.9 * size));
-      words.add(text);
-    }
-  }
 
   private static Flow flow(Kind kind, boolean in, double size, String words) {
     return new Flow(kind, in, size, words);
@@ -77,18 +57,8 @@ class AirSketchTest {
 
   private static Noted painted(List<Storey> storeys) {
     AirSketch sketch = new AirSketch(new ChartText("t", "l/s", "s", "a"), storeys);
-    Noted canvas = new Noted();
-    double height = sketch.heightMm() / 25.4 * 96;
-    ChartPainter.paint(sketch, canvas, FONTS, WIDTH, height);
-    Rectangle2D page = new Rectangle2D.Double(-0.5, -0.5, WIDTH + 1, height + 1);
-    for (int i = 0; i < canvas.boxes.size(); i++) {
-      assertThat(page.contains(canvas.boxes.get(i))).as(canvas.words.get(i)).isTrue();
-      for (int j = 0; j < i; j++) {
-        assertThat(canvas.boxes.get(i).intersects(canvas.boxes.get(j)))
-            .as(canvas.words.get(i) + " and " + canvas.words.get(j))
-            .isFalse();
-      }
-    }
+    Noted canvas = Noted.painted(sketch, WIDTH);
+    canvas.assertThatNoWordsOverlap();
     return canvas;
   }
 
@@ -106,8 +76,8 @@ class AirSketchTest {
   @Test
   void longNamesAreCutAndFlowsAreNot() {
     Noted canvas = painted(List.of(storey(2, "Bedroom at the back ".repeat(15), true)));
-    assertThat(canvas.words).anyMatch(word -> word.startsWith("Bedroom") && word.endsWith("…"));
-    assertThat(canvas.words).contains("supply 8.0", "leaks 2.0", "extract 12", "3.0");
+    assertThat(canvas.words()).anyMatch(word -> word.startsWith("Bedroom") && word.endsWith("…"));
+    assertThat(canvas.words()).contains("supply 8.0", "leaks 2.0", "extract 12", "3.0");
   }
 
   @Test
