@@ -38,8 +38,7 @@ public record CostParts(
 
   /** The same with more to be spent on heat, or less. */
   public CostParts withMoreHeat(double more) {
-    return new CostParts(
-        firstCost, replacements, upkeep, electricity, heat + more, residualValue);
+    return new CostParts(firstCost, replacements, upkeep, electricity, heat + more, residualValue);
   }
 
   /** The global cost. */

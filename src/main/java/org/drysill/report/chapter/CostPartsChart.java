@@ -55,9 +55,7 @@ final class CostPartsChart {
 
   private ChartSpec chart(List<MeasurePackage> best, CostParts first) {
     List<CostStack.Bar> bars =
-        best.stream()
-            .flatMap(p -> p.costParts().map(c -> bar(p.name(), c)).stream())
-            .toList();
+        best.stream().flatMap(p -> p.costParts().map(c -> bar(p.name(), c)).stream()).toList();
     String title =
         "Over "
             + years()
@@ -86,9 +84,9 @@ final class CostPartsChart {
 
   private static String greatest(CostParts parts) {
     return named(parts).stream()
-        .max(Comparator.comparingDouble(Named::value))
-        .map(n -> n.name() + (n.name().equals("replacements") ? " are" : " is"))
-        .orElseThrow()
+            .max(Comparator.comparingDouble(Named::value))
+            .map(n -> n.name() + (n.name().equals("replacements") ? " are" : " is"))
+            .orElseThrow()
         + " the greatest part of it";
   }
 

@@ -52,8 +52,7 @@ final class RiskMonthsChart {
   /** Empty where nothing is at risk before or after. */
   private static Optional<MonthPairs.Panel> panel(
       String label, List<Integer> before, List<Integer> after) {
-    return IntStream.concat(
-                before.stream().mapToInt(i -> i), after.stream().mapToInt(i -> i))
+    return IntStream.concat(before.stream().mapToInt(i -> i), after.stream().mapToInt(i -> i))
             .allMatch(i -> i == 0)
         ? Optional.empty()
         : Optional.of(new MonthPairs.Panel(label, fromJuly(before), fromJuly(after)));

@@ -36,8 +36,7 @@ class PackageChartsTest {
   })
   void names_of_parts_never_meet(
       double first, double again, double upkeep, double power, double heat, double left) {
-    Noted.painted(stack(first, again, upkeep, power, heat, left), WIDTH)
-        .assertThatNoWordsOverlap();
+    Noted.painted(stack(first, again, upkeep, power, heat, left), WIDTH).assertThatNoWordsOverlap();
   }
 
   @Test
