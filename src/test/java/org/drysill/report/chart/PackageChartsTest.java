@@ -13,13 +13,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Charts of packages stay legible whatever their parts are. */
 class PackageChartsTest {
   private static final double WIDTH = 620;
+  private static final List<Pattern> PATTERNS = List.of(Pattern.values());
 
   private static CostStack stack(double... values) {
     List<CostStack.Part> parts = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
       parts.add(
           new CostStack.Part(
-              "replacements " + Math.round(values[i]), values[i], Pattern.values()[i % 6]));
+              "replacements " + Math.round(values[i]), values[i], PATTERNS.get(i % PATTERNS.size())));
     }
     CostStack.Bar bar = new CostStack.Bar("A", "12,345", parts);
     return new CostStack(
