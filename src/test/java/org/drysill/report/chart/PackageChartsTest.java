@@ -20,7 +20,9 @@ class PackageChartsTest {
     for (int i = 0; i < values.length; i++) {
       parts.add(
           new CostStack.Part(
-              "replacements " + Math.round(values[i]), values[i], PATTERNS.get(i % PATTERNS.size())));
+              "replacements " + Math.round(values[i]),
+              values[i],
+              PATTERNS.get(i % PATTERNS.size())));
     }
     CostStack.Bar bar = new CostStack.Bar("A", "12,345", parts);
     return new CostStack(
