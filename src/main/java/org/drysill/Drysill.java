@@ -25,7 +25,11 @@ import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
+import org.drysill.report.sheet.Language;
+import org.drysill.report.sheet.Sheet;
+import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.subject.Provenance;
+import org.drysill.report.subject.Subject;
 import org.drysill.report.working.Found;
 import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
@@ -104,6 +108,20 @@ public final class Drysill {
   }
 
   /**
+   * Reads a survey, assesses it and writes the sheet for the people who live there.
+   *
+   * @param file the survey file
+   * @param language the language of the sheet
+   * @return the sheet, or every problem of the file
+   */
+  public static MadeSheet sheet(Path file, Language language) {
+    Input input = read(file);
+    return new MadeSheet(
+        input.visit().map(v -> SheetWriter.write(studied(v, input.before(), stage -> {}), language)),
+        input.problems());
+  }
+
+  /**
    * Compares two visits to a home, whatever earlier survey the later one names.
    *
    * @param before the survey file of the earlier visit
@@ -144,13 +162,16 @@ public final class Drysill {
   }
 
   private static Report compose(Visit visit, Optional<Visit> before, Consumer<String> stages) {
+    return new ReportWriter(stages).write(studied(visit, before, stages));
+  }
+
+  private static Subject studied(Visit visit, Optional<Visit> before, Consumer<String> stages) {
     ReferenceData data = visit.own().data();
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
-    return new ReportWriter(stages)
-        .write(visit.file(), assessment, options, provenance(visit, before));
+    return new Subject(visit.file(), assessment, options, provenance(visit, before));
   }
 
   private static Provenance provenance(Visit visit, Optional<Visit> before) {
@@ -283,6 +304,19 @@ public final class Drysill {
   public record Made(Optional<Report> report, List<Problem> problems) {
     /** Copies the list. */
     public Made {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * What came out of a run for a sheet.
+   *
+   * @param sheet the sheet; empty when the survey has an error
+   * @param problems errors and warnings
+   */
+  public record MadeSheet(Optional<Sheet> sheet, List<Problem> problems) {
+    /** Copies the list. */
+    public MadeSheet {
       problems = List.copyOf(problems);
     }
   }

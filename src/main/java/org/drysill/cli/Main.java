@@ -14,9 +14,10 @@ import picocli.CommandLine.HelpCommand;
 @Command(
     name = "drysill",
     description = "Turns the survey of a damp home into a printed report.",
-    synopsisSubcommandLabel = "(report | check | compare | climates | schema | help)",
+    synopsisSubcommandLabel = "(report | sheet | check | compare | climates | schema | help)",
     subcommands = {
       ReportCommand.class,
+      SheetCommand.class,
       CheckCommand.class,
       CompareCommand.class,
       ClimatesCommand.class,
@@ -105,6 +106,9 @@ public final class Main {
     public <K> K create(Class<K> type) throws Exception {
       if (type == ReportCommand.class) {
         return type.cast(new ReportCommand(console));
+      }
+      if (type == SheetCommand.class) {
+        return type.cast(new SheetCommand(console));
       }
       if (type == SchemaCommand.class) {
         return type.cast(new SchemaCommand(console));

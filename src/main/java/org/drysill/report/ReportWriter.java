@@ -4,8 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import org.drysill.assess.Assessment;
-import org.drysill.options.OptionsResult;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.json.ResultsJson;
 import org.drysill.report.page.HtmlPage;
@@ -13,11 +11,9 @@ import org.drysill.report.page.Templates;
 import org.drysill.report.pdf.Attachment;
 import org.drysill.report.pdf.PdfMetadata;
 import org.drysill.report.pdf.PdfRenderer;
-import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.view.ReportView;
 import org.drysill.report.working.Found;
-import org.drysill.survey.SurveyFile;
 
 /**
  * The way out: results become a view, the view a page, the page a PDF and an HTML file. Nothing is
@@ -48,9 +44,7 @@ public final class ReportWriter {
   }
 
   /** Makes the report in all its forms. */
-  public Report write(
-      SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
-    Subject subject = new Subject(file, assessment, options, provenance);
+  public Report write(Subject subject) {
     stages.accept("wording");
     ReportView view = ReportView.of(subject);
     stages.accept("listing results");

@@ -178,14 +178,18 @@ public final class Numbers {
     return isLong(symbol) ? symbol : symbol.replace(" ", JOIN);
   }
 
+  /** The sign of the currency where it has a usual one, else its code. */
+  public String currencySign() {
+    return switch (currency) {
+      case "GBP" -> "£";
+      case "EUR" -> "€";
+      case "USD", "CAD", "AUD", "NZD" -> "$";
+      default -> currency;
+    };
+  }
+
   private String money(String number) {
-    String sign =
-        switch (currency) {
-          case "GBP" -> "£";
-          case "EUR" -> "€";
-          case "USD", "CAD", "AUD", "NZD" -> "$";
-          default -> currency + JOIN;
-        };
+    String sign = currencySign().equals(currency) ? currency + JOIN : currencySign();
     return number.startsWith(MINUS) ? MINUS + sign + number.substring(1) : sign + number;
   }
 

@@ -1,0 +1,150 @@
+package org.drysill.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.drysill.Drysill;
+import org.drysill.report.pdf.TextOutside;
+import org.drysill.report.pdf.Validator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The sheets of the examples, as the people who live there get them. */
+class SheetTest {
+  private static final Map<String, Sheet> MADE = new ConcurrentHashMap<>();
+
+  /** Words that every English sentence has and no German one. */
+  private static final Pattern ENGLISH =
+      Pattern.compile("\\b(the|and|of|is|are|with|from|where)\\b", Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+  @TempDir private Path folder;
+
+  private static Path example(String name) {
+    return Path.of("example-surveys", name, "survey.yaml");
+  }
+
+  private static Sheet sheet(String name, Language language) {
+    return MADE.computeIfAbsent(
+        name + language, key -> Drysill.sheet(example(name), language).sheet().orElseThrow());
+  }
+
+  private static String text(Sheet sheet) {
+    try (PDDocument document = Loader.loadPDF(sheet.pdf())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      return stripper.getText(document).replace('\u00a0', ' ');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void a_sheet_is_two_pages_at_most_in_its_own_language(String name) throws IOException {
+    for (Language language : Language.values()) {
+      try (PDDocument document = Loader.loadPDF(sheet(name, language).pdf())) {
+        assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(2);
+        assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo(language.tag());
+        assertThat(TextOutside.of(document)).isEmpty();
+      }
+    }
+  }
+
+  /** Digits come from the same results: marks and words differ, figures never do. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void the_digits_are_the_same_in_both_languages(String name) {
+    assertThat(digits(rows(name, Language.GERMAN))).isEqualTo(digits(rows(name, Language.ENGLISH)));
+  }
+
+  private static String rows(String name, Language language) {
+    Phrases phrases = Phrases.of(language);
+    String text = text(sheet(name, language));
+    return text.substring(
+        text.indexOf(phrases.say("standing.verdict")), text.indexOf(phrases.say("steps")));
+  }
+
+  /** A number that stands in words for one thing in one language counts in none. */
+  private static List<String> digits(String text) {
+    List<String> digits = new ArrayList<>();
+    DIGITS.matcher(text).results().map(MatchResult::group).forEach(digits::add);
+    return digits.stream().sorted().toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void no_English_is_left_but_names_that_the_survey_gives(String name) {
+    String german =
+        text(sheet(name, Language.GERMAN))
+            .replace("The bungalow", "")
+            .replace("Hall and stairs", "")
+            .replace("Sleeve of the heat-recovery unit", "")
+            .replaceAll("(?s)North-west corner at the\\s+ceiling", "");
+    assertThat(ENGLISH.matcher(german).results().map(MatchResult::group)).isEmpty();
+    assertThat(german).contains("Was zu tun ist, in dieser Reihenfolge");
+  }
+
+  @Test
+  void hazards_come_first_and_each_is_said_once() {
+    String german = text(sheet("1930s-terrace", Language.GERMAN));
+    String hazard = "Ein Abluftlüfter kann Abgase in die Wohnung ziehen.";
+    String squeezed = german.replaceAll("\\s+", " ");
+    assertThat(squeezed).containsOnlyOnce(hazard);
+    assertThat(squeezed.indexOf(hazard)).isLessThan(squeezed.indexOf("im Jahr"));
+    assertThat(squeezed).contains("Wenn ein Kohlenmonoxid-Melder anschlägt");
+  }
+
+  @Test
+  void the_machine_has_no_say() {
+    byte[] usual = sheet("top-floor-flat", Language.GERMAN).pdf();
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr"));
+      assertThat(
+              Drysill.sheet(example("top-floor-flat"), Language.GERMAN)
+                  .sheet()
+                  .orElseThrow()
+                  .pdf())
+          .isEqualTo(usual);
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void the_page_for_a_screen_says_its_language() {
+    assertThat(sheet("top-floor-flat", Language.GERMAN).html())
+        .contains("lang=\"de\"")
+        .contains("Luft beim Besuch");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3a", "ua1"})
+  void the_sheets_break_no_rule_of(String flavour) throws IOException, InterruptedException {
+    List<Path> files = new ArrayList<>();
+    for (Language language : Language.values()) {
+      files.add(
+          Files.write(
+              folder.resolve(language.tag() + ".pdf"), sheet("1930s-terrace", language).pdf()));
+    }
+    String said = Validator.verdict(flavour, files.toArray(Path[]::new));
+    assertThat(files).allSatisfy(file -> assertThat(said).contains("PASS " + file));
+  }
+}
