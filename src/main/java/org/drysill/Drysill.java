@@ -117,7 +117,9 @@ public final class Drysill {
   public static MadeSheet sheet(Path file, Language language) {
     Input input = read(file);
     return new MadeSheet(
-        input.visit().map(v -> SheetWriter.write(studied(v, input.before(), stage -> {}), language)),
+        input
+            .visit()
+            .map(v -> SheetWriter.write(studied(v, input.before(), stage -> {}), language)),
         input.problems());
   }
 

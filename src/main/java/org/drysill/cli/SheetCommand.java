@@ -50,7 +50,8 @@ final class SheetCommand implements Callable<Integer> {
   @Option(
       names = {"-o", "--output"},
       paramLabel = "<out.pdf>",
-      description = "Where the PDF goes; otherwise beside the survey, with the ending -sheet-<tag>.pdf.")
+      description =
+          "Where the PDF goes; otherwise beside the survey, with the ending -sheet-<tag>.pdf.")
   private Path output;
 
   @Option(names = "--html", paramLabel = "<file>", description = "Also write one HTML file.")

@@ -74,7 +74,8 @@ final class Names {
                 window
                     .orientation()
                     .map(
-                        o -> phrases.say("place.window.to", phrases.say("orientation." + o.word()))))
+                        o ->
+                            phrases.say("place.window.to", phrases.say("orientation." + o.word()))))
         .orElseGet(() -> phrases.say("place.window"));
   }
 

@@ -25,8 +25,7 @@ final class Phrases {
         ResourceBundle.getBundle(
             BUNDLE,
             language.locale(),
-            ResourceBundle.Control.getNoFallbackControl(
-                ResourceBundle.Control.FORMAT_PROPERTIES)));
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
   }
 
   Language language() {

@@ -2,7 +2,6 @@ package org.drysill.report.sheet;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.page.HtmlPage;
 import org.drysill.report.page.Templates;
@@ -20,7 +19,8 @@ public final class SheetWriter {
   public static Sheet write(Subject subject, Language language) {
     HouseholdSheet sheet = SheetPage.of(subject, language);
     Fonts fonts = new Fonts();
-    String xhtml = new Templates(fonts).render(TEMPLATE, Map.of("sheet", sheet, "charts", Map.of()));
+    String xhtml =
+        new Templates(fonts).render(TEMPLATE, Map.of("sheet", sheet, "charts", Map.of()));
     byte[] pdf =
         new PdfRenderer(fonts).render(xhtml, Map.of(), metadata(subject, sheet), List.of());
     return new Sheet(pdf, () -> new HtmlPage(fonts).render(xhtml, Map.of()), sheet.heading());

@@ -53,8 +53,7 @@ final class Standing {
   private SheetRow air() {
     Finding home = subject.ventilation().wholeHome();
     var got = CountedAir.of(subject).provided();
-    String found =
-        home.verdict() == Verdict.UNKNOWN ? numbers.between(got) : numbers.found(got);
+    String found = home.verdict() == Verdict.UNKNOWN ? numbers.between(got) : numbers.found(got);
     String rules = Words.shortened(subject.ventilation().rules().title(), RULES);
     String text =
         subject
@@ -74,8 +73,7 @@ final class Standing {
           .room()
           .filter(room -> finding.required().isPresent())
           .ifPresent(
-              room ->
-                  byRoom.merge(room, finding, (a, b) -> gravity(b) < gravity(a) ? b : a));
+              room -> byRoom.merge(room, finding, (a, b) -> gravity(b) < gravity(a) ? b : a));
     }
     return byRoom.entrySet().stream()
         .sorted(Comparator.comparingInt(e -> gravity(e.getValue())))
@@ -90,11 +88,7 @@ final class Standing {
         finding
             .provided()
             .filter(p -> p.value().high() > 0)
-            .map(
-                p ->
-                    finding.verdict() == Verdict.UNKNOWN
-                        ? numbers.between(p)
-                        : numbers.found(p))
+            .map(p -> finding.verdict() == Verdict.UNKNOWN ? numbers.between(p) : numbers.found(p))
             .map(found -> phrases.say("row.extract.text", found, asked))
             .orElseGet(() -> phrases.say("row.extract.none", asked));
     return row(phrases.say("row.extract", names.room(room)), text, finding.verdict());
@@ -169,8 +163,7 @@ final class Standing {
         subject.survey().rooms().stream().flatMap(r -> read(r).stream()).limit(ROOMS).toList();
     return read.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new SheetRow(phrases.say("row.humidity"), String.join("; ", read), "", ""));
+        : Optional.of(new SheetRow(phrases.say("row.humidity"), String.join("; ", read), "", ""));
   }
 
   /** The first reading of a room that tells its humidity. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.drysill.assess.Figure;
 import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.options.FirstThing;
 import org.drysill.options.MeasureMoney;
@@ -43,8 +42,8 @@ final class Works {
   }
 
   /**
-   * What a caution asks for, a cause to be dealt with, or a fan to be mended. A measure's title from
-   * the reference data names its place; that of a bundle does not.
+   * What a caution asks for, a cause to be dealt with, or a fan to be mended. A measure's title
+   * from the reference data names its place; that of a bundle does not.
    */
   private SheetStep first(FirstThing thing) {
     String kind = thing.id().split("\\.", 2)[0];
@@ -85,7 +84,10 @@ final class Works {
   /** First cost and running cost, each where it is more than nothing. */
   private String cost(MeasureMoney money) {
     Optional<String> once =
-        money.firstCost().filter(SheetNumbers::counts).map(c -> phrases.say("cost.once", numbers.money(c)));
+        money
+            .firstCost()
+            .filter(SheetNumbers::counts)
+            .map(c -> phrases.say("cost.once", numbers.money(c)));
     Optional<String> running =
         money
             .runningCost()
@@ -112,6 +114,8 @@ final class Works {
   }
 
   private String ask(ShownCaution caution) {
-    return phrases.find("caution." + caution.id() + ".ask").orElseGet(() -> caution.caution().ask());
+    return phrases
+        .find("caution." + caution.id() + ".ask")
+        .orElseGet(() -> caution.caution().ask());
   }
 }

@@ -16,8 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Same digits and units in every language, other marks. No-break spaces are written as spaces. */
 class SheetNumbersTest {
   private static final Numbers NUMBERS = new Numbers(UnitSystem.METRIC, "GBP");
-  private final SheetNumbers english =
-      new SheetNumbers(NUMBERS, Phrases.of(Language.ENGLISH));
+  private final SheetNumbers english = new SheetNumbers(NUMBERS, Phrases.of(Language.ENGLISH));
   private final SheetNumbers german = new SheetNumbers(NUMBERS, Phrases.of(Language.GERMAN));
 
   private static Figure figure(Range value, Unit unit) {

@@ -118,10 +118,7 @@ class SheetTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("tr"));
       assertThat(
-              Drysill.sheet(example("top-floor-flat"), Language.GERMAN)
-                  .sheet()
-                  .orElseThrow()
-                  .pdf())
+              Drysill.sheet(example("top-floor-flat"), Language.GERMAN).sheet().orElseThrow().pdf())
           .isEqualTo(usual);
     } finally {
       Locale.setDefault(before);

@@ -75,8 +75,10 @@ class WordsTest {
     Set<String> names = of(language).stringPropertyNames();
     ReferenceData data = ReferenceData.bundled();
     assertThat(names)
-        .containsAll(keys("measure.", data.measures().measures().stream().map(Measure::id), ".title"))
-        .containsAll(keys("measure.", data.measures().measures().stream().map(Measure::id), ".does"))
+        .containsAll(
+            keys("measure.", data.measures().measures().stream().map(Measure::id), ".title"))
+        .containsAll(
+            keys("measure.", data.measures().measures().stream().map(Measure::id), ".does"))
         .containsAll(keys("caution.", data.cautions().stream().map(Caution::id), ".hazard"))
         .containsAll(keys("caution.", data.cautions().stream().map(Caution::id), ".ask"))
         .containsAll(keys("room.", words(RoomUse.values()), ""))
@@ -90,7 +92,10 @@ class WordsTest {
     ReferenceData data = ReferenceData.bundled();
     Set<String> used = new TreeSet<>(of(Language.ENGLISH).stringPropertyNames());
     Stream.of(".title", ".does")
-        .forEach(e -> used.addAll(keys("measure.", data.measures().measures().stream().map(Measure::id), e)));
+        .forEach(
+            e ->
+                used.addAll(
+                    keys("measure.", data.measures().measures().stream().map(Measure::id), e)));
     Stream.of(".hazard", ".ask")
         .forEach(e -> used.addAll(keys("caution.", data.cautions().stream().map(Caution::id), e)));
     used.addAll(keys("room.", words(RoomUse.values()), ""));
