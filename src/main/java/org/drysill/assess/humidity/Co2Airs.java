@@ -80,18 +80,11 @@ final class Co2Airs {
         Unit.AIRFLOW,
         Basis.ASSUMED,
         () ->
-            new Working(
-                "q = G / (C − Cb)",
-                List.of(
-                    Input.of(
-                        "G",
-                        "CO₂ that a person breathes out",
-                        emission,
-                        Unit.AIRFLOW,
-                        Basis.PUBLISHED),
-                    Input.of("C − Cb", excess)),
+            SteadyCarbonDioxide.working(
+                emission,
+                excess,
                 List.of(Sources.TRACER, rules.perPersonSource()),
-                Optional.of("Indicative: one reading does not show that the air was steady.")));
+                "Indicative: one reading does not show that the air was steady."));
   }
 
   private static double flow(double emission, double excessPpm) {

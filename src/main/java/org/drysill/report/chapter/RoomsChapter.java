@@ -1,5 +1,6 @@
 package org.drysill.report.chapter;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
@@ -43,10 +44,17 @@ final class RoomsChapter implements Chapter {
   private static String heading(Desk desk) {
     int rooms = desk.subject().home().rooms().size();
     long read = desk.subject().humidity().readings().stream().map(RoomAir::room).distinct().count();
+    int logged = desk.subject().logs().rooms().size();
+    List<String> known = new ArrayList<>();
+    if (read > 0 || logged == 0) {
+      known.add((read == 0 ? "none" : Words.number((int) read)) + " was read");
+    }
+    if (logged > 0) {
+      known.add(Words.number(logged) + " was logged");
+    }
     return Words.capital(Words.count(rooms, "room", "rooms"))
-        + ", of which the air of "
-        + Words.number((int) read)
-        + " was read";
+        + "; the air of "
+        + String.join(", that of ", known);
   }
 
   private static Row row(Desk desk, RoomFacts room) {

@@ -7,6 +7,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.humidity.SteadyCarbonDioxide;
 import org.drysill.assess.logs.LoggedRoom;
 import org.drysill.assess.logs.Trace;
 import org.drysill.physics.Range;
@@ -85,20 +86,12 @@ final class Nights {
             Unit.AIRFLOW,
             Basis.ASSUMED,
             () ->
-                new Working(
-                    "q = G / (C − Cb)",
-                    List.of(
-                        Input.of(
-                            "G",
-                            "CO₂ that a person breathes out",
-                            emission,
-                            Unit.AIRFLOW,
-                            Basis.PUBLISHED),
-                        Input.of("C − Cb", excess)),
+                SteadyCarbonDioxide.working(
+                    emission,
+                    excess,
                     List.of(STEADY, rules.co2().perPersonSource()),
-                    Optional.of(
-                        "Near a steady state after hours of sleep; before it, too high. Nights"
-                            + " without a sleeper make it too high as well.")));
+                    "Near a steady state after hours of sleep; before it, too high. Nights"
+                        + " without a sleeper make it too high as well."));
     return new NightAir(room.room(), room.roomName(), excess, perSleeper);
   }
 }
