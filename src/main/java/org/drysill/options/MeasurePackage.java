@@ -26,6 +26,7 @@ import org.drysill.assess.Figure;
  * @param co2 carbon dioxide of both
  * @param cautions the ids of the cautions of its measures
  * @param benefits what is not counted in money
+ * @param spread how sure that is
  * @param reasons why it stands where it does
  */
 public record MeasurePackage(
@@ -48,6 +49,7 @@ public record MeasurePackage(
     Figure co2,
     List<String> cautions,
     Benefits benefits,
+    PackageSpread spread,
     List<String> reasons) {
   /** Copies the lists. */
   public MeasurePackage {

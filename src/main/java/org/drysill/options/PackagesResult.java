@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Every sensible combination of measures, by month at the likely values.
+ * Every sensible combination of measures, by month at the likely values, and how sure the best are.
  *
  * @param measures how many measures were combined
  * @param evaluated how many packages were evaluated
@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param comparedWith how many best packages the two lists go by
  * @param inNone measures in none of them, with the reason
  * @param budgets what sums of money buy
+ * @param sureness how sure the ranking is and what makes it unsure; empty where no package is any
+ *     good
  * @param limits what was not reckoned, in sentences
  */
 public record PackagesResult(
@@ -36,6 +38,7 @@ public record PackagesResult(
     int comparedWith,
     List<InNone> inNone,
     List<BudgetBuys> budgets,
+    Optional<Sureness> sureness,
     List<String> limits) {
   /** Copies the lists. */
   public PackagesResult {

@@ -68,7 +68,7 @@ class PackagesReportTest {
             "Innoneofthebestpackages",
             "Whatasumofmoneybuys",
             "Whatdryglasscostsontop.",
-            "Therankingisbylikelyvalues;howsureitiswasnotreckoned.",
+            "Howsurethatis:casesin100",
             "Notcombined:",
             "Everymeasurebyitself")
         .doesNotContain("null", "NaN");

@@ -135,8 +135,18 @@ final class HomeModel {
   /** Vapour excess of each room at the moment of the visit [kg/m³]. */
   double[] excess(double[] z) {
     ZoneVapour steady = steady(z);
-    double moment = Math.exp(defaults.moment().likely() * z[Unknowns.MOMENT]);
+    double moment = moment(z);
     return IntStream.range(0, parts.length).mapToDouble(i -> steady.content(i) * moment).toArray();
+  }
+
+  /** The moment of the visit against the mean of days [1]. */
+  double moment(double[] z) {
+    return Math.exp(defaults.moment().likely() * z[Unknowns.MOMENT]);
+  }
+
+  /** By what panes take more or less than is likely [1]. */
+  double glass(double[] z) {
+    return glass.factor().at(z[Unknowns.GLASS]);
   }
 
   /** Water that settles on all panes [kg/s]. */

@@ -133,6 +133,7 @@ public final class MoistureModelAssessor {
         Optional.of(together),
         Optional.of(split),
         Optional.of(fit.zoned()),
+        HomeStates.of(fit),
         ModelAssumptions.of(rules.defaults(), !layout.ways().isEmpty(), panes));
   }
 

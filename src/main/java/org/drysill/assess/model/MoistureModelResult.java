@@ -19,6 +19,7 @@ import org.drysill.assess.Finding;
  * @param split what the readings say of water and air, as a finding that names the reading that
  *     would say more
  * @param zones the home as zones, at the likely values; empty where nothing was put together
+ * @param states the states in which its readings leave it possible
  * @param assumptions what was taken for granted
  */
 public record MoistureModelResult(
@@ -29,6 +30,7 @@ public record MoistureModelResult(
     Optional<Figure> together,
     Optional<Finding> split,
     Optional<ZonedHome> zones,
+    HomeStates states,
     List<Assumption> assumptions) {
   /** Copies the lists. */
   public MoistureModelResult {
@@ -47,6 +49,7 @@ public record MoistureModelResult(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        HomeStates.none(),
         List.of());
   }
 

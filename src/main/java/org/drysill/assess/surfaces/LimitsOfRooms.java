@@ -10,8 +10,8 @@ import org.drysill.assess.readings.InstrumentErrors;
 import org.drysill.assess.surfaces.RoomLimits.PlaceLimits;
 import org.drysill.assess.surfaces.factor.FactorFinder;
 import org.drysill.assess.surfaces.months.Criterion;
-import org.drysill.assess.surfaces.months.CriticalExcess;
 import org.drysill.assess.surfaces.months.MonthAir;
+import org.drysill.assess.surfaces.months.MonthLimit;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /**
@@ -54,29 +54,20 @@ public final class LimitsOfRooms {
   }
 
   private PlaceLimits place(RoomFacts room, Draft place, IndoorVapour vapour) {
-    double factor = place.factor().figure().value().likely();
     Criterion criterion =
         place.surface() == SurfaceClass.GLASS ? Criterion.glass(tables) : Criterion.opaque(tables);
-    return new PlaceLimits(
+    List<MonthLimit> months =
+        home.climate().months().stream()
+            .map(m -> MonthLimit.of(m, room.setpoint().likely(), criterion, tables.defaults()))
+            .toList();
+    return PlaceLimits.of(
         place.item(),
         room.name() + ", " + place.name(),
         place.kind(),
         place.surface(),
-        factor,
-        home.climate().months().stream()
-            .map(
-                m ->
-                    CriticalExcess.of(
-                        m, room.setpoint().likely(), factor, criterion, tables.defaults()))
-            .map(c -> ratio(c, vapour))
-            .toList());
-  }
-
-  private static double ratio(CriticalExcess critical, IndoorVapour vapour) {
-    double today = vapour.excessAt(critical.outdoor()).likely();
-    return today > 0
-        ? critical.pascal() / today
-        : critical.pascal() > 0 ? Double.POSITIVE_INFINITY : 0;
+        place.factor().figure().value(),
+        months,
+        months.stream().map(m -> vapour.excessAt(m.outdoor()).likely()).toList());
   }
 
   private MonthAir winter(RoomFacts room, IndoorVapour vapour, double times) {

@@ -1,6 +1,9 @@
 package org.drysill.assess.surfaces;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.drysill.assess.surfaces.months.MonthLimit;
+import org.drysill.physics.Range;
 
 /**
  * How much of today's vapour excess a room and its places bear.
@@ -25,20 +28,61 @@ public record RoomLimits(
    * @param name its name in sentences
    * @param kind which part of the survey it comes from
    * @param surface what may happen on it
-   * @param factor its likely temperature factor [1]
-   * @param ratios of each month, January first, the least multiple of today's excess at which it is
-   *     at risk
+   * @param factor its temperature factor [1]
+   * @param months what each month asks of it, January first
+   * @param excess today's likely vapour excess at the temperature outdoors of each month [Pa]
+   * @param ratios of each month the least multiple of today's excess at which it is at risk, at the
+   *     likely values
    */
   public record PlaceLimits(
       String item,
       String name,
       PlaceKind kind,
       SurfaceClass surface,
-      double factor,
+      Range factor,
+      List<MonthLimit> months,
+      List<Double> excess,
       List<Double> ratios) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public PlaceLimits {
+      months = List.copyOf(months);
+      excess = List.copyOf(excess);
       ratios = List.copyOf(ratios);
+    }
+
+    static PlaceLimits of(
+        String item,
+        String name,
+        PlaceKind kind,
+        SurfaceClass surface,
+        Range factor,
+        List<MonthLimit> months,
+        List<Double> excess) {
+      List<Double> ratios =
+          IntStream.range(0, months.size())
+              .mapToObj(
+                  m -> {
+                    MonthLimit month = months.get(m);
+                    double vapour = month.outdoorVapour().likely();
+                    return ratio(month.criticalPa(factor.likely(), vapour), excess.get(m));
+                  })
+              .toList();
+      return new PlaceLimits(item, name, kind, surface, factor, months, excess, ratios);
+    }
+
+    /**
+     * The least multiple of today's likely excess at which it is at risk in a month.
+     *
+     * @param month 0 for January
+     * @param factor its temperature factor [1]
+     * @param outdoors vapour pressure outdoors [Pa]
+     */
+    public double ratio(int month, double factor, double outdoors) {
+      return ratio(months.get(month).criticalPa(factor, outdoors), excess.get(month));
+    }
+
+    private static double ratio(double critical, double today) {
+      return today > 0 ? critical / today : critical > 0 ? Double.POSITIVE_INFINITY : 0;
     }
   }
 }

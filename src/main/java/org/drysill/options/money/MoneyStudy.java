@@ -81,6 +81,16 @@ public final class MoneyStudy {
         energy, energy * money.heat().value().likely(), energy * carbon.heatKgPerKwh());
   }
 
+  /** Energy that warms one more cubic metre of outdoor air a second over a year [kWh/a]. */
+  public Range heatOfAir() {
+    return year.perFlow();
+  }
+
+  /** Share of its heat that the air of a new exchanger keeps [1]; 0 for what exchanges none. */
+  public Range kept(Measure measure) {
+    return measure.air().map(energy.recovered()::by).orElse(Range.exactly(0));
+  }
+
   private static Figure runningCost(
       Figures figures, Range running, EnergyBill bill, Optional<Figure> upkeep) {
     List<Input> inputs = new ArrayList<>(List.of(Input.of("energy", bill.cost())));

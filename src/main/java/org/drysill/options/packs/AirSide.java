@@ -8,6 +8,7 @@ package org.drysill.options.packs;
  * @param bill what they cost together
  * @param lacks air that is then lacking, likely [m³/s]: outdoor air of the home, and extract of wet
  *     rooms
+ * @param reserve outdoor air of the home by what is asked, likely [1]; infinite where nothing is
  * @param safe true where none needs a safety test first
  * @param size how many members it has
  * @param stopGap true where one of them is a stop-gap
@@ -17,6 +18,7 @@ record AirSide(
     VapourChange change,
     Bill bill,
     double lacks,
+    double reserve,
     boolean safe,
     int size,
     boolean stopGap) {}

@@ -60,6 +60,7 @@ final class AirSides {
         // By itself each was charged for its own air; quadrature brings less than the sum.
         Long.bitCount(chosen) > 1 ? bill.warming(added - apart, price) : bill,
         asked.map(a -> Math.max(0, a - air)).orElse(0.0) + wetRooms.lack(in(chosen)),
+        asked.filter(a -> a > 0).map(a -> air / a).orElse(Double.POSITIVE_INFINITY),
         safe,
         Long.bitCount(chosen),
         stopGap);

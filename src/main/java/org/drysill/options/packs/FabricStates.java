@@ -160,7 +160,7 @@ final class FabricStates {
   private static double factor(RoomLimits limits, String window) {
     return limits.places().stream()
         .filter(p -> p.kind() == PlaceKind.PANE_CENTRE && p.item().equals(window))
-        .mapToDouble(RoomLimits.PlaceLimits::factor)
+        .mapToDouble(p -> p.factor().likely())
         .findFirst()
         .orElse(1);
   }

@@ -42,20 +42,21 @@ record HomeZones(ZonedHome home, List<RoomFacts> rooms) {
     double supply = air.supply().likely();
     double extract = air.extract().likely();
     double leaks = air.infiltration().likely();
-    double all = CombinedFlow.totalM3S(supply, extract, leaks);
-    return all > 0
-        ? Optional.of(
-            new HomeZones(
-                new ZonedHome(
-                    List.of(new Zone("", supply, extract, 1, 1, 1)),
-                    List.of(),
-                    List.of(),
-                    all,
-                    leaks,
-                    0,
-                    CELSIUS),
-                List.of()))
+    return CombinedFlow.totalM3S(supply, extract, leaks) > 0
+        ? Optional.of(new HomeZones(one(supply, extract, leaks), List.of()))
         : Optional.empty();
+  }
+
+  /** The home as one zone with these flows [m³/s]. */
+  static ZonedHome one(double supply, double extract, double leaks) {
+    return new ZonedHome(
+        List.of(new Zone("", supply, extract, 1, 1, 1)),
+        List.of(),
+        List.of(),
+        CombinedFlow.totalM3S(supply, extract, leaks),
+        leaks,
+        0,
+        CELSIUS);
   }
 
   int size() {

@@ -1,7 +1,6 @@
 package org.drysill.options.packs;
 
 import java.util.Comparator;
-import java.util.List;
 
 /**
  * In which order packages deserve the money. Later steps count only where all earlier ones are
@@ -13,20 +12,7 @@ import java.util.List;
  */
 record PackOrder(double lacksToday, int mouldToday, double step) {
   /** Less air than this is none: a thousandth of a litre a second. */
-  private static final double NO_AIR = 1e-6;
-
-  /** The rule in plain sentences. */
-  static List<String> rule() {
-    return List.of(
-        "A package that is safe as the home stands comes before one that needs a safety test"
-            + " first.",
-        "Then comes one that likely gives the home the air that is asked and leaves no month at"
-            + " risk of mould on walls, corners and reveals.",
-        "Where none reaches that, the one that closes more of what is lacking, in tenths.",
-        "Among those that go as far one with a stop-gap comes last.",
-        "Then the lower yearly cost over the horizon, then fewer months with wet glass, then the"
-            + " lower first cost, then fewer measures.");
-  }
+  static final double NO_AIR = 1e-6;
 
   /** True where air and walls are likely as they should be. */
   boolean reaches(PackValue value) {
@@ -51,7 +37,12 @@ record PackOrder(double lacksToday, int mouldToday, double step) {
   Comparator<PackValue> comparator() {
     return Comparator.comparing((PackValue v) -> !v.safe())
         .thenComparing(Comparator.comparingLong(this::steps).reversed())
-        .thenComparing(PackValue::stopGap)
+        .thenComparing(alike());
+  }
+
+  /** The steps that decide between packages that go as far. */
+  Comparator<PackValue> alike() {
+    return Comparator.comparing(PackValue::stopGap)
         .thenComparingDouble(v -> v.bill().annual())
         .thenComparingInt(PackValue::wet)
         .thenComparingDouble(v -> v.bill().first())

@@ -9,11 +9,15 @@ import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.options.rank.Purse;
 
 /** Why a package stands where it does, in sentences with figures. */
-record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
+record PackReasons(Assessment assessment, SureOrder sure, Purse purse) {
   /** What it does, what decides against it beside the best one, and what it leaves. */
   List<String> of(PackValue value, Optional<PackValue> best) {
     List<String> reasons = new ArrayList<>();
     reasons.add(does(value));
+    reasons.add(
+        "With all that is not known for sure it has enough air and no month at risk of mould in "
+            + cases(value)
+            + " of 100 cases.");
     best.ifPresent(b -> reasons.add(beside(value, b)));
     if (value.wet() > 0) {
       reasons.add("It leaves " + months(value.wet()) + " with wet glass, summed over windows.");
@@ -23,17 +27,17 @@ record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
 
   private String does(PackValue value) {
     List<String> parts = new ArrayList<>();
-    if (order.mouldToday() > 0) {
+    if (order().mouldToday() > 0) {
       parts.add(
           value.mould() == 0
-              ? "it ends all " + months(order.mouldToday()) + " at risk of mould"
+              ? "it ends all " + months(order().mouldToday()) + " at risk of mould"
               : "it ends "
-                  + (order.mouldToday() - value.mould())
+                  + (order().mouldToday() - value.mould())
                   + " of the "
-                  + months(order.mouldToday())
+                  + months(order().mouldToday())
                   + " at risk of mould");
     }
-    if (order.lacksToday() > 0) {
+    if (order().lacksToday() > 0) {
       FlowText flows = new FlowText(assessment.ventilation().rules().units());
       parts.add(
           value.lacks() <= 0
@@ -45,14 +49,21 @@ record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
   }
 
   private String beside(PackValue value, PackValue best) {
-    if (order.steps(value) > order.steps(best)) {
-      return "It goes further than A, which closes " + percent(best) + " of what is lacking.";
+    boolean needsTest = best.safe() && !value.safe();
+    if (sure.chance(best) < sure.enough(sure.chance(value))) {
+      return "It is surer than A, which has both in "
+          + cases(best)
+          + " of 100 cases"
+          + (needsTest ? ", but needs a safety test first." : ".");
     }
-    if (best.safe() && !value.safe()) {
+    if (needsTest) {
       return "It needs a safety test first, and A does not.";
     }
-    if (order.steps(value) < order.steps(best)) {
-      return "It closes " + percent(value) + " of what is lacking, A " + percent(best) + ".";
+    if (sure.chance(value) < sure.enough(sure.chance(best))) {
+      return "A has both in " + cases(best) + " of 100 cases.";
+    }
+    if (sure.enough(sure.chance(best)) <= 0 && order().steps(value) != order().steps(best)) {
+      return "It likely closes " + percent(value) + " of what is lacking, A " + percent(best) + ".";
     }
     if (value.stopGap() && !best.stopGap()) {
       return "Part of it is a stop-gap, which helps while it is used.";
@@ -64,8 +75,16 @@ record PackReasons(Assessment assessment, PackOrder order, Purse purse) {
         + " a year, all in all.";
   }
 
+  private PackOrder order() {
+    return sure.order();
+  }
+
+  private long cases(PackValue value) {
+    return Math.round(100 * sure.chance(value));
+  }
+
   private String percent(PackValue value) {
-    return Math.round(100 * order.progress(value)) + " %";
+    return Math.round(100 * order().progress(value)) + " %";
   }
 
   private static String months(int number) {

@@ -10,6 +10,9 @@ package org.drysill.options.packs;
  * @param lacks air that is still lacking [m³/s]: outdoor air of the home, and extract of wet rooms
  * @param mould months at risk of mould in a year, summed over walls and corners
  * @param wet months with wet glass in a year, summed over windows
+ * @param airReserve outdoor air of the home by what is asked [1]; infinite where nothing is
+ * @param reserve the least multiple of the indoor vapour at which a month of a wall or corner is at
+ *     risk of mould [1]; infinite where there is none
  * @param bill what it costs and takes
  */
 record PackValue(
@@ -20,6 +23,8 @@ record PackValue(
     double lacks,
     int mould,
     int wet,
+    double airReserve,
+    double reserve,
     Bill bill) {
 
   /**

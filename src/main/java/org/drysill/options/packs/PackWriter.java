@@ -29,13 +29,15 @@ import org.drysill.reference.measures.MeasureBenefits;
  * @param works the order of works
  * @param humidity humidity of a package in the coldest month [1], not a number where not known
  * @param atRisk how many places a package leaves at risk in each month
+ * @param spreads how sure packages are
  */
 record PackWriter(
     Assessment assessment,
     Candidates candidates,
     OrderOfWorks works,
     ToDoubleFunction<Bits> humidity,
-    Function<Bits, MonthsAtRisk> atRisk) {
+    Function<Bits, MonthsAtRisk> atRisk,
+    Spreads spreads) {
   private static final String SUM = "Σ of its measures";
   private static final String SUM_OF_AIR = "Σ of its measures + (ΔQ − Σ ΔQi)·price of air";
 
@@ -86,6 +88,7 @@ record PackWriter(
             Unit.KG_CO2_PER_YEAR),
         cautions(members),
         benefits(members),
+        spreads.of(value),
         reasons);
   }
 

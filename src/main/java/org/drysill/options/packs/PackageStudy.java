@@ -1,37 +1,27 @@
 package org.drysill.options.packs;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
-import org.drysill.assess.Figure;
-import org.drysill.assess.OutdoorClimate;
-import org.drysill.options.MeasurePackage;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.PackagesResult;
-import org.drysill.options.PackagesResult.FrontPoint;
+import org.drysill.options.draws.Draws;
 import org.drysill.options.effect.EffectStudy;
 import org.drysill.options.money.AirBill;
 import org.drysill.options.packs.PackValue.Bits;
 import org.drysill.options.rank.Entry;
-import org.drysill.options.rank.Purse;
 
 /** Combines the measures that work, evaluates every package and says what follows. */
 public final class PackageStudy {
-  private static final int SHOWN = 3;
-  private static final List<String> NAMES = List.of("A", "B", "C");
-
   private final Assessment assessment;
   private final OptionsBasis basis;
-  private final Purse purse;
   private final Candidates candidates;
   private final Packages packages;
   private final PackOrder order;
-  private final PackWriter writer;
+  private final HomeZones zones;
+  private final VapourChanges changes;
 
   PackageStudy(
       Assessment assessment,
@@ -41,8 +31,8 @@ public final class PackageStudy {
       HomeZones zones) {
     this.assessment = assessment;
     this.basis = basis;
-    this.purse = Purse.of(assessment.home());
-    VapourChanges changes =
+    this.zones = zones;
+    this.changes =
         new VapourChanges(
             zones, assessment.moisture().items(), new EffectStudy(assessment, basis).production());
     this.candidates =
@@ -69,13 +59,6 @@ public final class PackageStudy {
     PackValue today = packages.of(new Bits(0, 0));
     this.order =
         new PackOrder(today.lacks(), today.mould(), basis.defaults().packageStep().likely());
-    this.writer =
-        new PackWriter(
-            assessment,
-            candidates,
-            new OrderOfWorks(packages, order),
-            this::winterHumidity,
-            packages::atRisk);
   }
 
   /**
@@ -104,6 +87,11 @@ public final class PackageStudy {
     return candidates;
   }
 
+  /** The packages in samples. */
+  SampledPackages sampled(Draws draws) {
+    return new SampledPackages(assessment, basis, zones, packages, candidates, changes, draws);
+  }
+
   PackOrder order() {
     return order;
   }
@@ -128,105 +116,18 @@ public final class PackageStudy {
   }
 
   private PackagesResult result() {
+    SampledPackages sampled =
+        sampled(Draws.of((int) Math.round(basis.defaults().samples().likely())));
+    int most = (int) Math.round(basis.defaults().bestPackages().likely());
+    SureOrder sure =
+        new SureOrder(
+            order,
+            v -> sampled.of(v).enough().share(),
+            basis.defaults().sureEnough().likely(),
+            basis.defaults().packageStep().likely());
     Best pick = new Best(packages, order);
-    Predicate<PackValue> reached =
-        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
-    List<PackValue> best =
-        pick.several(
-            reached.and(this::does), (int) Math.round(basis.defaults().bestPackages().likely()));
-    List<MeasurePackage> shown = shown(best);
-    return new PackagesResult(
-        candidates.size(),
-        packages.count(),
-        PackOrder.rule(),
-        candidates.leftOut(),
-        writer.of("today", packages.of(new Bits(0, 0)), List.of()),
-        shown,
-        beyond(pick, best),
-        dryGlass(pick, best),
-        front(pick, best),
-        InBest.all(candidates, best),
-        best.size(),
-        new InBest(packages, candidates, purse).none(best),
-        new SumsOfMoney(pick, candidates, purse).of(best),
-        limits());
-  }
-
-  /** True for what closes anything that is lacking. */
-  private boolean does(PackValue value) {
-    return order.progress(value) > 0;
-  }
-
-  private List<MeasurePackage> shown(List<PackValue> best) {
-    PackReasons reasons = new PackReasons(assessment, order, purse);
-    List<MeasurePackage> shown = new ArrayList<>();
-    for (int i = 0; i < Math.min(SHOWN, best.size()); i++) {
-      Optional<PackValue> above = i == 0 ? Optional.empty() : Optional.of(best.get(0));
-      shown.add(writer.of(NAMES.get(i), best.get(i), reasons.of(best.get(i), above)));
-    }
-    return shown;
-  }
-
-  /** What would be best if money were no matter, where that is another. */
-  private Optional<MeasurePackage> beyond(Best pick, List<PackValue> best) {
-    PackReasons reasons = new PackReasons(assessment, order, purse);
-    return purse
-        .money()
-        .flatMap(m -> pick.of(this::does))
-        .filter(v -> best.isEmpty() || order.comparator().compare(v, best.get(0)) < 0)
-        .map(v -> writer.of("X", v, reasons.of(v, best.stream().findFirst())));
-  }
-
-  private Optional<MeasurePackage> dryGlass(Best pick, List<PackValue> best) {
-    return best.stream()
-        .findFirst()
-        .flatMap(
-            first ->
-                pick.first(
-                        v -> (v.safe() || !first.safe()) && order.steps(v) >= order.steps(first),
-                        Comparator.comparingInt(PackValue::wet).thenComparing(order.comparator()))
-                    .filter(v -> v.wet() < first.wet()))
-        .map(v -> writer.of("dry", v, List.of()));
-  }
-
-  /** The front of what is as safe and as lasting as the best, and the packages that are shown. */
-  private List<FrontPoint> front(Best pick, List<PackValue> best) {
-    boolean safe = best.stream().anyMatch(PackValue::safe);
-    boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
-    List<PackValue> front = pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
-    return Stream.concat(front.stream(), best.stream().limit(SHOWN).filter(v -> !front.contains(v)))
-        .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
-        .toList();
-  }
-
-  private static String name(PackValue value, List<PackValue> best) {
-    int at = best.indexOf(value);
-    return at >= 0 && at < SHOWN ? NAMES.get(at) : "";
-  }
-
-  private double winterHumidity(Bits members) {
-    return packages.winterHumidity(members, coldest());
-  }
-
-  private int coldest() {
-    List<OutdoorClimate.Month> months = assessment.home().climate().months();
-    return IntStream.range(0, months.size())
-        .boxed()
-        .min(Comparator.comparingDouble(m -> months.get(m).temperature()))
-        .orElseThrow();
-  }
-
-  private List<String> limits() {
-    return List.of(
-        "The ranking is by likely values; how sure it is was not reckoned.",
-        assessment.model().zones().isPresent()
-            ? "The rooms exchange air as the readings of all rooms leave it; months, not hours."
-            : "The readings do not tell the rooms apart, so the home counts as one; months, not"
-                + " hours.",
-        "Where two measures touch the same wall the stronger counts.",
-        assessment.ventilation().wholeHome().required().map(Figure::likely).isPresent()
-            ? "Air that is asked: for the home as a whole, and the extract of wet rooms that are"
-                + " short today. Gaps under doors and openings are told with the single measures."
-            : "No document asks for a flow of air here, so that only walls and corners count.");
+    return new PackageAnswer(
+            assessment, candidates, sampled, pick, new SureBest(new Finalists(pick, most), sure))
+        .of(most);
   }
 }

@@ -1,6 +1,5 @@
 package org.drysill.options.packs;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -22,6 +21,7 @@ final class Packages {
   private final long[] barred;
   private final short[][] mould;
   private final short[][] wet;
+  private final float[][] reserve;
 
   /**
    * Evaluates.
@@ -46,6 +46,7 @@ final class Packages {
     this.barred = barred.clone();
     this.mould = new short[air.size()][fabric.size()];
     this.wet = new short[air.size()][fabric.size()];
+    this.reserve = new float[air.size()][fabric.size()];
     IntStream.range(0, air.size()).parallel().forEach(this::row);
   }
 
@@ -108,34 +109,53 @@ final class Packages {
         IntStream.of(opaque).boxed().toList(), IntStream.of(panes).boxed().toList());
   }
 
+  /** The state of the panes of a package, by month what each bears [kg/m³]. */
+  double[][] glass(Bits members) {
+    return glass.get(fabric.get(columnOf(members)).glass());
+  }
+
+  /** The rooms with cold places in the states of a package. */
+  List<RoomState> rooms(Bits members) {
+    FabricSide side = fabric.get(columnOf(members));
+    return IntStream.range(0, states.size())
+        .mapToObj(r -> states.get(r).get(side.rooms().get(r)))
+        .toList();
+  }
+
   private void row(int a) {
     double[][][] ratios = new double[glass.size()][][];
-    int[][][] known = new int[glass.size()][][];
+    Judged[][][] known = new Judged[glass.size()][][];
     for (int f = 0; f < fabric.size(); f++) {
       FabricSide side = fabric.get(f);
       int g = side.glass();
       if (ratios[g] == null) {
         ratios[g] = model.ratios(air.get(a).change(), glass.get(g));
-        known[g] = new int[states.size()][];
+        known[g] = new Judged[states.size()][];
       }
+      float least = Float.POSITIVE_INFINITY;
       for (int r = 0; r < states.size(); r++) {
         int state = side.rooms().get(r);
-        int both = months(known[g], ratios[g], r, state);
-        mould[a][f] += (short) (both >> 16);
-        wet[a][f] += (short) both;
+        Judged found = judged(known[g], ratios[g], r, state);
+        mould[a][f] += found.mould();
+        wet[a][f] += found.wet();
+        least = Math.min(least, found.reserve());
       }
+      reserve[a][f] = least;
     }
   }
 
-  /** Months of mould in the upper half and of wet glass in the lower, each reckoned once. */
-  private int months(int[][] known, double[][] ratios, int room, int state) {
+  /** A room in a state at the vapour of an air side. */
+  private record Judged(short mould, short wet, float reserve) {}
+
+  /** Each room in each of its states is judged once. */
+  private Judged judged(Judged[][] known, double[][] ratios, int room, int state) {
     if (known[room] == null) {
-      known[room] = new int[states.get(room).size()];
-      Arrays.fill(known[room], -1);
+      known[room] = new Judged[states.get(room).size()];
     }
-    if (known[room][state] < 0) {
+    if (known[room][state] == null) {
       RoomState at = states.get(room).get(state);
-      known[room][state] = (at.mould(ratios) << 16) | at.wet(ratios);
+      known[room][state] =
+          new Judged((short) at.mould(ratios), (short) at.wet(ratios), (float) at.reserve(ratios));
     }
     return known[room][state];
   }
@@ -169,6 +189,8 @@ final class Packages {
         one.lacks(),
         mould[a][f],
         wet[a][f],
+        one.reserve(),
+        reserve[a][f],
         one.bill().and(other.bill()));
   }
 }

@@ -81,6 +81,29 @@ final class RoomState {
     }
   }
 
+  /** The least multiple of the vapour at which a month is at risk of mould [1]. */
+  double reserve(double[][] ratios) {
+    double least = Double.POSITIVE_INFINITY;
+    for (double[][] places : opaque) {
+      for (double[] place : places) {
+        for (int m = 0; m < place.length; m++) {
+          least = Math.min(least, reserve(place[m], ratios[m][zone]));
+        }
+      }
+    }
+    return least;
+  }
+
+  /** By what a multiple of the vapour may grow until it reaches a limit. */
+  static double reserve(double limit, double multiple) {
+    return multiple > 0 ? limit / multiple : limit > 0 ? Double.POSITIVE_INFINITY : 0;
+  }
+
+  /** The zone that its air belongs to. */
+  int zone() {
+    return zone;
+  }
+
   /** Relative humidity in the coldest month [1]. */
   double winterHumidity(double[][] ratios, int coldest) {
     return Math.min(

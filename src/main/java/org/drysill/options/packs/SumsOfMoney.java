@@ -11,7 +11,7 @@ import org.drysill.physics.Range;
  * What sums of money buy: quarters of what the best package costs at the start, and the budget that
  * the survey states.
  */
-record SumsOfMoney(Best pick, Candidates candidates, Purse purse) {
+record SumsOfMoney(SureBest pick, Candidates candidates, Purse purse) {
   private static final int PARTS = 4;
 
   /** Sums are rounded up to a multiple of this, as people name them [currency]. */

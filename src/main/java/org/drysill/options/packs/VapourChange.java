@@ -38,4 +38,31 @@ final class VapourChange {
     }
     return both;
   }
+
+  /**
+   * Adds what a measure brings that acts more or less than is likely; what goes with it is left.
+   *
+   * @param flow by what it moves more air [1]
+   * @param water by what it spares more water [1]
+   */
+  void bring(VapourChange measure, double flow, double water) {
+    for (int i = 0; i < supply.length; i++) {
+      supply[i] += flow * measure.supply[i];
+      extract[i] += flow * measure.extract[i];
+      openings[i] += flow * measure.openings[i];
+      waterLeft[i] *= Math.max(0, 1 - water * (1 - measure.waterLeft[i]));
+    }
+  }
+
+  /**
+   * Adds what goes with a fan.
+   *
+   * @param times by what that fan moves more than is likely [1]
+   */
+  void lose(VapourChange fan, double times) {
+    for (int i = 0; i < supply.length; i++) {
+      supplyGone[i] += times * fan.supplyGone[i];
+      extractGone[i] += times * fan.extractGone[i];
+    }
+  }
 }

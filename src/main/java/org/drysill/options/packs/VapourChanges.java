@@ -38,6 +38,13 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
     return change;
   }
 
+  /** What goes with a fan that is there. */
+  VapourChange without(FanFlow fan) {
+    VapourChange change = new VapourChange(zones.size());
+    remove(change, fan);
+    return change;
+  }
+
   private static double mean(Studied.Running running) {
     return running.flow().likely() * running.shareOfDay().likely();
   }

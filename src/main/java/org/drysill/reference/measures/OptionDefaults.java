@@ -22,6 +22,9 @@ import org.drysill.yaml.Key;
  * @param mostPackages the most packages that are evaluated; measures are left out until they are
  *     few enough
  * @param bestPackages how many of the best packages tell what to do first and what in no case
+ * @param samples how many samples of all that is not known each of the best packages is held against
+ * @param sureEnough the chance of enough air and sound walls from which a package counts as sure, as
+ *     ratio
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]
@@ -42,6 +45,8 @@ public record OptionDefaults(
     @Key(about = "Coarseness in which packages are compared") Sourced packageStep,
     @Key(about = "Most packages that are evaluated") Sourced mostPackages,
     @Key(about = "Best packages that are looked at together") Sourced bestPackages,
+    @Key(about = "Samples of all that is not known") Sourced samples,
+    @Key(about = "Chance from which a package counts as sure") Sourced sureEnough,
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
     @Key(about = "Payback called never, in years") Sourced longestPayback,
     @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad,

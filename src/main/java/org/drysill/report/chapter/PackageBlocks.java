@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drysill.assess.Unit;
+import org.drysill.options.Chance;
 import org.drysill.options.MeasurePackage;
+import org.drysill.options.PackageSpread;
 import org.drysill.options.PackagesResult;
+import org.drysill.options.Sureness;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
+import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
@@ -45,13 +49,15 @@ final class PackageBlocks {
         "Measures act on the same air and the same walls, so effects cannot be added up. "
             + Words.capital(Words.count(packages.measures(), "measure", "measures"))
             + " were combined in every sensible way: "
-            + "%,d packages, each month by month at likely values. What decides, in this order:"
-                .formatted(packages.evaluated()));
+            + "%,d packages, each month by month at likely values.".formatted(packages.evaluated())
+            + looked()
+            + " What decides, in this order:");
     blocks.add(new Bullets(List.of(), packages.rule()));
     if (packages.best().isEmpty()) {
       say("None helps.", "No package within the budget closes anything that is lacking.");
     } else {
       blocks.add(table());
+      packages.sureness().ifPresent(sure -> blocks.add(chances(sure)));
       best(packages.best().get(0));
       packages.best().stream().skip(1).forEach(p -> say("Package " + p.name() + ".", why(p)));
       CostPartsChart.of(desk, packages).ifPresent(c -> chart("cost-parts", c));
@@ -63,6 +69,59 @@ final class PackageBlocks {
     beyond();
     dryGlass();
     limits();
+  }
+
+  /** Which of them were looked at more closely. */
+  private String looked() {
+    return packages
+        .sureness()
+        .map(
+            sure ->
+                " The "
+                    + sure.packages()
+                    + " that may turn out best were then reckoned "
+                    + sure.samples()
+                    + " times, with air, water, doors, surfaces, effects and prices each time drawn"
+                    + " anew from what they may be, the same for all packages.")
+        .orElse("");
+  }
+
+  private Grid chances(Sureness sure) {
+    return Grid.wide(
+        "How sure that is: cases in 100",
+        List.of(
+            Cells.words("", 12),
+            Cells.numbers("enough air", 22),
+            Cells.numbers("no mould risk", 22),
+            Cells.numbers("both", 22),
+            Cells.numbers("both, and dry glass", 22),
+            Cells.numbers("cheapest with both", 22),
+            Cells.numbers("all in all a year, " + numbers.unit(Unit.MONEY), 30)),
+        Stream.concat(packages.best().stream(), Stream.of(packages.today()))
+            .map(this::chances)
+            .toList(),
+        "Counted in "
+            + sure.samples()
+            + " samples, so good to about "
+            + Math.round(100 * sure.coarseness())
+            + " in 100. The yearly cost is the middle one; nine in ten lie between those in"
+            + " brackets.");
+  }
+
+  private Row chances(MeasurePackage one) {
+    PackageSpread spread = one.spread();
+    return Cells.row(
+        Cells.text(one.name()),
+        cases(spread.air()),
+        cases(spread.walls()),
+        cases(spread.enough()),
+        cases(spread.dryGlass()),
+        cases(spread.first()),
+        Cells.value(numbers, spread.annualCost(), Unit.MONEY, Rounding.NEAREST));
+  }
+
+  private static Cell cases(Chance chance) {
+    return Cells.text(Long.toString(Math.round(100 * chance.share())));
   }
 
   private Grid table() {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
@@ -16,6 +17,7 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.logs.Trace;
+import org.drysill.assess.model.HomeStates;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.yaml.Quantity;
@@ -26,6 +28,9 @@ import org.drysill.yaml.Worded;
 final class RecordJson {
   /** More digits than any reading has, fewer than a double's noise. */
   private static final MathContext DIGITS = new MathContext(7);
+
+  /** What is no result: the home that all was told of, traces, what further steps reckon with. */
+  private static final Set<Class<?>> NOT_TOLD = Set.of(Home.class, Trace.class, HomeStates.class);
 
   private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
 
@@ -128,7 +133,7 @@ final class RecordJson {
     } else {
       json.writeStartObject();
       for (RecordParts.Part part : RecordParts.of(record)) {
-        if (part.type() != Home.class && part.type() != Trace.class) {
+        if (!NOT_TOLD.contains(part.type())) {
           field(keys.computeIfAbsent(part.name(), RecordJson::snake), part.in(record));
         }
       }

@@ -124,7 +124,8 @@ record OneByOne(
               .filter(l -> l.kind() == PlaceKind.PANE_CENTRE && l.item().equals(pane.window()))
               .findFirst()
               .orElseThrow()
-              .factor();
+              .factor()
+              .likely();
     }
     double[][] contents = new double[12][zones.size()];
     for (int m = 0; m < 12; m++) {
@@ -165,7 +166,7 @@ record OneByOne(
       if (place.surface() == surface) {
         int at =
             RiskMonths.of(
-                    Range.exactly(place.factor()),
+                    Range.exactly(place.factor().likely()),
                     room.setpoint().likely(),
                     assessment.home().climate(),
                     t -> vapour.excessAt(t).times(ratios.get(t)),

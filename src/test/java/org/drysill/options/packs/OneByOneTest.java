@@ -68,6 +68,8 @@ class OneByOneTest {
                         found.lacks(),
                         found.mould(),
                         found.wet(),
+                        v.airReserve(),
+                        v.reserve(),
                         new Bill(found.first(), found.annual(), 0, 0, 0, 0)));
               });
       PackValue engine = new Best(one.study().packages(), order).of(v -> true).orElseThrow();

@@ -29,6 +29,8 @@ class PackOrderProperties {
         lacks,
         mould,
         wet,
+        1,
+        1,
         new Bill(10 * annual, annual, 0, 0, 0, 0));
   }
 

@@ -37,6 +37,17 @@ final class Cholesky {
     return x;
   }
 
+  /** L z: of covariance A where z has none. */
+  double[] times(double[] z) {
+    double[] x = new double[lower.length];
+    for (int i = 0; i < x.length; i++) {
+      for (int k = 0; k <= i; k++) {
+        x[i] += lower[i][k] * z[k];
+      }
+    }
+    return x;
+  }
+
   /** The inverse of A. */
   double[][] inverse() {
     int n = lower.length;

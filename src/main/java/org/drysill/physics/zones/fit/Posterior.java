@@ -41,6 +41,24 @@ public final class Posterior {
     return covariance[one][other];
   }
 
+  /** How many unknowns there are. */
+  public int unknowns() {
+    return mean.length;
+  }
+
+  /**
+   * A state of the unknowns as they may be together: mean + L z, L Lᵀ their covariance.
+   *
+   * @param z as many deviates, each normal with mean 0 and deviation 1
+   */
+  public double[] at(double[] z) {
+    double[] state = new Cholesky(covariance).times(z);
+    for (int k = 0; k < state.length; k++) {
+      state[k] += mean[k];
+    }
+    return state;
+  }
+
   /** The value of a quantity in the most likely state. */
   public double value(ToDoubleFunction<double[]> quantity) {
     return quantity.applyAsDouble(mean);

@@ -1,0 +1,182 @@
+package org.drysill.options.packs;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Figure;
+import org.drysill.assess.OutdoorClimate;
+import org.drysill.options.MeasurePackage;
+import org.drysill.options.PackagesResult;
+import org.drysill.options.PackagesResult.FrontPoint;
+import org.drysill.options.packs.PackValue.Bits;
+import org.drysill.options.rank.Purse;
+
+/** What follows from the packages of a home: the best of them, and what all of them tell. */
+final class PackageAnswer {
+  private static final List<String> NAMES = List.of("A", "B", "C");
+
+  private final Assessment assessment;
+  private final Candidates candidates;
+  private final SampledPackages sampled;
+  private final Best pick;
+  private final SureBest sure;
+  private final Packages packages;
+  private final PackOrder order;
+  private final Purse purse;
+
+  /**
+   * For a home.
+   *
+   * @param sampled the packages in many samples
+   * @param pick picks from all packages at the likely values
+   * @param sure picks the best by how sure they are
+   */
+  PackageAnswer(
+      Assessment assessment,
+      Candidates candidates,
+      SampledPackages sampled,
+      Best pick,
+      SureBest sure) {
+    this.sampled = sampled;
+    this.assessment = assessment;
+    this.candidates = candidates;
+    this.pick = pick;
+    this.sure = sure;
+    this.packages = pick.packages();
+    this.order = pick.order();
+    this.purse = Purse.of(assessment.home());
+  }
+
+  /** The result, its lists going by so many of the best packages. */
+  PackagesResult of(int most) {
+    Predicate<PackValue> reached =
+        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
+    List<PackValue> best = sure.several(reached.and(this::does), most);
+    Spreads spreads =
+        new Spreads(
+            sampled,
+            best,
+            assessment.ventilation().wholeHome().required().map(Figure::likely));
+    PackWriter writer =
+        new PackWriter(
+            assessment,
+            candidates,
+            new OrderOfWorks(packages, order),
+            bits -> packages.winterHumidity(bits, coldest()),
+            packages::atRisk,
+            spreads);
+    return new PackagesResult(
+        candidates.size(),
+        packages.count(),
+        sure.order().rule(),
+        candidates.leftOut(),
+        writer.of("today", packages.of(new Bits(0, 0)), List.of()),
+        shown(writer, best),
+        beyond(writer, best),
+        dryGlass(writer, best),
+        front(best),
+        InBest.all(candidates, best),
+        best.size(),
+        new InBest(packages, candidates, purse).none(best),
+        new SumsOfMoney(sure, candidates, purse).of(best),
+        spreads.sureness(sampled.count()),
+        limits());
+  }
+
+  /** True for what closes anything that is lacking. */
+  private boolean does(PackValue value) {
+    return order.progress(value) > 0;
+  }
+
+  private List<MeasurePackage> shown(PackWriter writer, List<PackValue> best) {
+    PackReasons reasons = reasons();
+    List<MeasurePackage> shown = new ArrayList<>();
+    for (int i = 0; i < Math.min(NAMES.size(), best.size()); i++) {
+      Optional<PackValue> above = i == 0 ? Optional.empty() : Optional.of(best.get(0));
+      shown.add(writer.of(NAMES.get(i), best.get(i), reasons.of(best.get(i), above)));
+    }
+    return shown;
+  }
+
+  private PackReasons reasons() {
+    return new PackReasons(assessment, sure.order(), purse);
+  }
+
+  /** What would be best if money were no matter, where that is another. */
+  private Optional<MeasurePackage> beyond(PackWriter writer, List<PackValue> best) {
+    return purse
+        .money()
+        .flatMap(m -> sure.of(this::does))
+        .filter(v -> best.isEmpty() || isBetter(v, best.get(0)))
+        .map(v -> writer.of("X", v, reasons().of(v, best.stream().findFirst())));
+  }
+
+  private boolean isBetter(PackValue value, PackValue than) {
+    return sure.order().ranked(List.of(than, value)).get(0).equals(value);
+  }
+
+  /** What has as much air and as much in reserve as the best and keeps glass driest. */
+  private Optional<MeasurePackage> dryGlass(PackWriter writer, List<PackValue> best) {
+    return best.stream()
+        .findFirst()
+        .flatMap(
+            first ->
+                pick.first(
+                        v -> goesAsFar(v, first),
+                        Comparator.comparingInt(PackValue::wet).thenComparing(order.comparator()))
+                    .filter(v -> v.wet() < first.wet()))
+        .map(v -> writer.of("dry", v, List.of()));
+  }
+
+  private static boolean goesAsFar(PackValue value, PackValue first) {
+    return (value.safe() || !first.safe())
+        && value.lacks() <= first.lacks()
+        && value.mould() <= first.mould()
+        && value.airReserve() >= first.airReserve()
+        && value.reserve() >= first.reserve();
+  }
+
+  /** The front of what is as safe and as lasting as the best, and the packages that are shown. */
+  private List<FrontPoint> front(List<PackValue> best) {
+    boolean safe = best.stream().anyMatch(PackValue::safe);
+    boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
+    List<PackValue> front = pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
+    Stream<PackValue> shown =
+        best.stream().limit(NAMES.size()).filter(v -> !front.contains(v));
+    return Stream.concat(front.stream(), shown)
+        .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
+        .toList();
+  }
+
+  private static String name(PackValue value, List<PackValue> best) {
+    int at = best.indexOf(value);
+    return at >= 0 && at < NAMES.size() ? NAMES.get(at) : "";
+  }
+
+  private int coldest() {
+    List<OutdoorClimate.Month> months = assessment.home().climate().months();
+    return IntStream.range(0, months.size())
+        .boxed()
+        .min(Comparator.comparingDouble(m -> months.get(m).temperature()))
+        .orElseThrow();
+  }
+
+  private List<String> limits() {
+    return List.of(
+        "Months, days and money of a package are those at the likely values.",
+        assessment.model().zones().isPresent()
+            ? "The rooms exchange air as the readings of all rooms leave it; months, not hours."
+            : "The readings do not tell the rooms apart, so the home counts as one; months, not"
+                + " hours.",
+        "Where two measures touch the same wall the stronger counts.",
+        assessment.ventilation().wholeHome().required().map(Figure::likely).isPresent()
+            ? "Air that is asked: for the home as a whole, and the extract of wet rooms that are"
+                + " short today. Gaps under doors and openings are told with the single measures."
+            : "No document asks for a flow of air here, so that only walls and corners count.");
+  }
+}
