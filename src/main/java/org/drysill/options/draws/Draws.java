@@ -35,8 +35,7 @@ public final class Draws {
   public static Draws of(int samples) {
     return new Draws(
         samples,
-        row ->
-            Arrays.stream(SEQUENCE.coordinates(row, samples)).map(NormalQuantile::of).toArray());
+        row -> Arrays.stream(SEQUENCE.coordinates(row, samples)).map(NormalQuantile::of).toArray());
   }
 
   /** How many samples. */

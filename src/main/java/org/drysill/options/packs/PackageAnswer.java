@@ -59,9 +59,7 @@ final class PackageAnswer {
     List<PackValue> best = sure.several(reached.and(this::does), most);
     Spreads spreads =
         new Spreads(
-            sampled,
-            best,
-            assessment.ventilation().wholeHome().required().map(Figure::likely));
+            sampled, best, assessment.ventilation().wholeHome().required().map(Figure::likely));
     PackWriter writer =
         new PackWriter(
             assessment,
@@ -146,8 +144,7 @@ final class PackageAnswer {
     boolean safe = best.stream().anyMatch(PackValue::safe);
     boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
     List<PackValue> front = pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
-    Stream<PackValue> shown =
-        best.stream().limit(NAMES.size()).filter(v -> !front.contains(v));
+    Stream<PackValue> shown = best.stream().limit(NAMES.size()).filter(v -> !front.contains(v));
     return Stream.concat(front.stream(), shown)
         .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
         .toList();

@@ -85,14 +85,16 @@ final class SampledAir {
     }
     return IntStream.range(0, samples)
         .parallel()
-        .mapToObj(s -> known.at(IntStream.range(0, deviates.length).mapToDouble(k -> deviates[k][s]).toArray()))
+        .mapToObj(
+            s ->
+                known.at(
+                    IntStream.range(0, deviates.length).mapToDouble(k -> deviates[k][s]).toArray()))
         .toList();
   }
 
   private void take(List<HomeState> drawn) {
     for (FanFlow fan : air.fans()) {
-      fans.put(
-          fan.fan().id(), drawn.stream().mapToDouble(d -> d.fan(fan.fan().id())).toArray());
+      fans.put(fan.fan().id(), drawn.stream().mapToDouble(d -> d.fan(fan.fan().id())).toArray());
     }
     for (int s = 0; s < samples; s++) {
       zones.add(drawn.get(s).zones());
@@ -128,9 +130,7 @@ final class SampledAir {
       }
       zones.add(
           HomeZones.one(
-              Math.max(0, supply),
-              Math.max(0, extract),
-              air.infiltration().likely() * leaks[s]));
+              Math.max(0, supply), Math.max(0, extract), air.infiltration().likely() * leaks[s]));
     }
   }
 

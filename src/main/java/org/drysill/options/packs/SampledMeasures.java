@@ -47,8 +47,7 @@ final class SampledMeasures {
   private final List<Doubt> doubts = new ArrayList<>();
   private final Map<String, SampledMeasure> known = new LinkedHashMap<>();
 
-  SampledMeasures(
-      Assessment assessment, MoneyStudy study, VapourChanges changes, Draws draws) {
+  SampledMeasures(Assessment assessment, MoneyStudy study, VapourChanges changes, Draws draws) {
     this.changes = changes;
     this.draws = draws;
     this.study = study;
@@ -89,8 +88,7 @@ final class SampledMeasures {
   }
 
   private double[] of(String id, Figure figure, double least, String name) {
-    double[] values =
-        Arrays.stream(at(id, figure.value())).map(v -> Math.max(least, v)).toArray();
+    double[] values = Arrays.stream(at(id, figure.value())).map(v -> Math.max(least, v)).toArray();
     doubt(
         figure.value(),
         id,
@@ -121,8 +119,7 @@ final class SampledMeasures {
       double[] values) {
     if (range.isSpread() && doubts.stream().noneMatch(d -> d.id().equals(id))) {
       doubts.add(
-          new Doubt(
-              id, kind, place, name, basis, restsOn, Arrays.stream(values).boxed().toList()));
+          new Doubt(id, kind, place, name, basis, restsOn, Arrays.stream(values).boxed().toList()));
     }
   }
 
@@ -144,7 +141,9 @@ final class SampledMeasures {
         z);
     return new SampledMeasure(
         member,
-        studied.replaced().stream().map(f -> new SampledMeasure.Gone(f, changes.without(f))).toList(),
+        studied.replaced().stream()
+            .map(f -> new SampledMeasure.Gone(f, changes.without(f)))
+            .toList(),
         z,
         flow,
         water,
@@ -161,9 +160,7 @@ final class SampledMeasures {
     double[] kept = ratios(run, study.kept(measure));
     double[] warmth = ratios(z, Effects.warmth(measure));
     double heat =
-        cost.heatLost().likely()
-            - cost.heatSaved().likely()
-            - member.addedAir() * price.heatKwh();
+        cost.heatLost().likely() - cost.heatSaved().likely() - member.addedAir() * price.heatKwh();
     double[] annual = new double[draws.samples()];
     for (int s = 0; s < annual.length; s++) {
       double effect = flow[s] * kept[s] * warmth[s] * (measure.air().isPresent() ? 1 : water[s]);
@@ -216,10 +213,7 @@ final class SampledMeasures {
   private static double[] ratios(double[] z, Range range) {
     return Arrays.stream(z)
         .map(
-            v ->
-                range.likely() > 0
-                    ? Math.max(0, TwoPieceNormal.at(range, v)) / range.likely()
-                    : 1)
+            v -> range.likely() > 0 ? Math.max(0, TwoPieceNormal.at(range, v)) / range.likely() : 1)
         .toArray();
   }
 
@@ -228,10 +222,7 @@ final class SampledMeasures {
     private Effects() {}
 
     static Range flow(Studied studied) {
-      return studied
-          .running()
-          .map(r -> r.flow().times(r.shareOfDay()))
-          .orElse(Range.exactly(0));
+      return studied.running().map(r -> r.flow().times(r.shareOfDay())).orElse(Range.exactly(0));
     }
 
     static Range warmth(Measure measure) {

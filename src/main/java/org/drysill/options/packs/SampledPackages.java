@@ -1,6 +1,5 @@
 package org.drysill.options.packs;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +59,8 @@ final class SampledPackages {
     this.air = new SampledAir(assessment, draws);
     this.surfaces =
         new SampledSurfaces(assessment, zones, basis.tables().defaults(), draws, air.states());
-    this.measures = new SampledMeasures(assessment, new MoneyStudy(assessment, basis), changes, draws);
+    this.measures =
+        new SampledMeasures(assessment, new MoneyStudy(assessment, basis), changes, draws);
     // Each measure takes its deviates now, in a fixed order, whichever packages are looked at.
     candidates.each().forEach(measures::of);
     double[][] glass = packages.glass(new Bits(0, 0));
@@ -126,7 +126,8 @@ final class SampledPackages {
   }
 
   /** Air and money. */
-  private void flows(SampledPackage result, List<SampledMeasure> members, VapourChange change, int s) {
+  private void flows(
+      SampledPackage result, List<SampledMeasure> members, VapourChange change, int s) {
     double with = outdoorAir(members, change, s);
     double annual = (with - today[s]) * measures.air(s);
     for (SampledMeasure member : members) {

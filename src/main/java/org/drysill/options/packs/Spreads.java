@@ -66,8 +66,7 @@ record Spreads(SampledPackages sampled, List<PackValue> best, Optional<Double> a
   private List<Watched> watched(SampledPackage first) {
     List<Watched> watched = new ArrayList<>();
     watched.add(
-        new Watched(
-            ResultKind.AIR, "outdoor air of the home", Unit.AIRFLOW, first.air, asked));
+        new Watched(ResultKind.AIR, "outdoor air of the home", Unit.AIRFLOW, first.air, asked));
     watched.add(
         new Watched(
             ResultKind.RESERVE,
@@ -100,14 +99,13 @@ record Spreads(SampledPackages sampled, List<PackValue> best, Optional<Double> a
   /** A result and its value in each sample. */
   private record Watched(Result result, Supplier<double[]> values) {
     Watched(ResultKind kind, String name, Unit unit, double[] values, Optional<Double> target) {
-      this(
-          new Result(kind, name, unit, Quantiles.nineInTen(values), target),
-          () -> values);
+      this(new Result(kind, name, unit, Quantiles.nineInTen(values), target), () -> values);
     }
 
     Sureness.Share share(double[] input) {
       FirstOrder found = FirstOrder.of(input, values.get());
-      return new Sureness.Share(result.kind(), found.share(), found.error(), found.low(), found.high());
+      return new Sureness.Share(
+          result.kind(), found.share(), found.error(), found.low(), found.high());
     }
   }
 }

@@ -57,10 +57,8 @@ public record FirstOrder(double share, double error, double low, double high) {
       high += j % 2 == 0 ? tenth : -tenth;
     }
     double left = Math.max(0, 1 - explained);
-    double error =
-        left * Math.sqrt(4 * explained / n + 2.0 * HARMONICS / ((double) n * n));
-    return new FirstOrder(
-        Math.max(0, 1 - left * (n - 1) / (n - 1 - HARMONICS)), error, low, high);
+    double error = left * Math.sqrt(4 * explained / n + 2.0 * HARMONICS / ((double) n * n));
+    return new FirstOrder(Math.max(0, 1 - left * (n - 1) / (n - 1 - HARMONICS)), error, low, high);
   }
 
   /** The results in the order of the input; of equal ones the earlier sample first. */

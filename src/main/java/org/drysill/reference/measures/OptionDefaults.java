@@ -22,9 +22,10 @@ import org.drysill.yaml.Key;
  * @param mostPackages the most packages that are evaluated; measures are left out until they are
  *     few enough
  * @param bestPackages how many of the best packages tell what to do first and what in no case
- * @param samples how many samples of all that is not known each of the best packages is held against
- * @param sureEnough the chance of enough air and sound walls from which a package counts as sure, as
- *     ratio
+ * @param samples how many samples of all that is not known each of the best packages is held
+ *     against
+ * @param sureEnough the chance of enough air and sound walls from which a package counts as sure,
+ *     as ratio
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]

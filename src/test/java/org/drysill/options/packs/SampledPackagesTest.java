@@ -75,7 +75,9 @@ class SampledPackagesTest {
   void what_moves_the_result_is_told_with_what_it_rests_on() {
     Sureness sure = OptionsFixtures.study(FLAT).packages().orElseThrow().sureness().orElseThrow();
     assertThat(sure.samples()).isEqualTo(200);
-    assertThat(sure.results()).extracting(Sureness.Result::kind).containsExactly(ResultKind.values());
+    assertThat(sure.results())
+        .extracting(Sureness.Result::kind)
+        .containsExactly(ResultKind.values());
     for (Sureness.Input input : sure.inputs()) {
       assertThat(input.shares()).hasSameSizeAs(sure.results());
       assertThat(input.restsOn()).isNotBlank();
@@ -152,7 +154,10 @@ class SampledPackagesTest {
     PackagesResult result = OptionsFixtures.study(FLAT).packages().orElseThrow();
     StringBuilder told = new StringBuilder();
     result.best().forEach(p -> told.append(p.titles()).append(p.spread()).append(p.reasons()));
-    return told.append(result.sureness()).append(result.front()).append(result.budgets()).toString();
+    return told.append(result.sureness())
+        .append(result.front())
+        .append(result.budgets())
+        .toString();
   }
 
   @Test

@@ -48,11 +48,7 @@ class FirstOrderTest {
 
   @Test
   void the_published_indices_follow_from_the_variances() {
-    double v =
-        A * A / 8
-            + B * Math.pow(Math.PI, 4) / 5
-            + B * B * Math.pow(Math.PI, 8) / 18
-            + 0.5;
+    double v = A * A / 8 + B * Math.pow(Math.PI, 4) / 5 + B * B * Math.pow(Math.PI, 8) / 18 + 0.5;
     assertThat(Math.pow(1 + B * Math.pow(Math.PI, 4) / 5, 2) / 2 / v)
         .isCloseTo(PUBLISHED[0], within(5e-5));
     assertThat(A * A / 8 / v).isCloseTo(PUBLISHED[1], within(5e-5));

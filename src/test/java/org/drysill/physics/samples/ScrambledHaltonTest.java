@@ -95,7 +95,8 @@ class ScrambledHaltonTest {
 
   private static double mean(double[][] x) {
     return IntStream.range(0, x[0].length)
-            .mapToDouble(i -> Arrays.stream(x).mapToDouble(d -> 0.5 + d[i]).reduce(1, (a, b) -> a * b))
+            .mapToDouble(
+                i -> Arrays.stream(x).mapToDouble(d -> 0.5 + d[i]).reduce(1, (a, b) -> a * b))
             .sum()
         / x[0].length;
   }
