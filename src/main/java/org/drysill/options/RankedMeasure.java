@@ -17,7 +17,7 @@ import java.util.List;
  * @param money what it costs and saves
  * @param benefits what is not counted in money
  * @param cautions the ids of the cautions that belong to it, the gravest first
- * @param prerequisites what must be so, or be done, before it
+ * @param prerequisites what must be done before it here, or be looked at on site
  * @param exclusions the titles of measures that it cannot stand beside
  * @param reasons why it ranks where it does, in at most three sentences with figures
  */

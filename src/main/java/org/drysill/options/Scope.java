@@ -25,6 +25,18 @@ public record Scope(
     return new Scope(List.of(), List.of(), List.of(), List.of());
   }
 
+  /** True where both have a place in common; the home as a whole has one with every place. */
+  public boolean meets(Scope other) {
+    if (!windows.isEmpty() && !other.windows.isEmpty()) {
+      return common(windows, other.windows);
+    }
+    return rooms.isEmpty() || other.rooms.isEmpty() || common(rooms, other.rooms);
+  }
+
+  private static boolean common(List<String> some, List<String> others) {
+    return some.stream().anyMatch(others::contains);
+  }
+
   /** True where no single place is meant. */
   public boolean wholeHome() {
     return rooms.isEmpty() && windows.isEmpty() && coldSpots.isEmpty() && fans.isEmpty();

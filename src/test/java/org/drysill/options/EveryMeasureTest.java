@@ -6,21 +6,40 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
+import org.drysill.options.effect.EffectStudy;
+import org.drysill.options.effect.Studied;
+import org.drysill.options.site.Candidate;
 import org.drysill.options.site.Placing;
 import org.drysill.options.site.Placings;
 import org.drysill.reference.measures.Measure;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** No measure of the data is dead: each has a place in one of the constructed homes. */
+/** No measure of the data is dead: each has a place and an effect in one of the constructed homes. */
 class EveryMeasureTest {
   private static final String WRECK = OptionsFixtures.text("wreck");
+
+
+  /** The same with a bedroom that is nearly warm enough for its corner. */
+  private static final String COOL =
+      WRECK
+          .replace("setpoint: 14 C", "setpoint: 16 C")
+          .replace("material: wallpaper, temperature_factor: 0.6", "material: wallpaper, temperature_factor: 0.8")
+          .replace("temperature: 14 C, humidity: 80 %", "temperature: 16 C, humidity: 60 %");
+
   private static final List<Assessment> HOMES =
       Stream.of(
               WRECK,
               WRECK.replace("walls: solid brick", "walls: cavity brick"),
+              COOL,
               OptionsFixtures.text("hidden-leak"))
           .map(OptionsFixtures::assess)
+          .toList();
+
+  private static final List<String> FIRST =
+      HOMES.stream()
+          .flatMap(h -> OptionsStudy.study(h, OptionsFixtures.basis()).first().stream())
+          .map(FirstThing::id)
           .toList();
 
   static Stream<Measure> measures() {
@@ -38,5 +57,37 @@ class EveryMeasureTest {
     assertThat(placings).as(measure.id()).isNotEmpty();
     assertThat(placings.get(0).candidates())
         .allSatisfy(c -> assertThat(c.because()).as(measure.id()).isNotEmpty());
+  }
+
+  /** What refers to someone else, or mends a cause, moves no air and no heat; all others do. */
+  @ParameterizedTest
+  @MethodSource("measures")
+  void it_changes_something_in_a_home_made_for_it(Measure measure) {
+    boolean refers = measure.isBeforeAll() && measure.air().isEmpty();
+    List<Studied> effects =
+        HOMES.stream()
+            .flatMap(
+                home ->
+                    new Placings(home, OptionsFixtures.basis())
+                        .of(measure).candidates().stream().flatMap(c -> effect(home, c)))
+            .filter(Studied::works)
+            .toList();
+    assertThat(effects.isEmpty()).as(measure.id()).isEqualTo(refers);
+    if (refers) {
+      assertThat(FIRST).contains(measure.id());
+    } else {
+      assertThat(effects)
+          .anyMatch(
+              e ->
+                  e.addedAir() != 0
+                      || e.water().likely() > 0
+                      || !e.effect().settles().isEmpty()
+                      || e.effect().surfaces().stream()
+                          .anyMatch(s -> s.monthsAfter().likely() < s.monthsBefore()));
+    }
+  }
+
+  private static Stream<Studied> effect(Assessment home, Candidate candidate) {
+    return new EffectStudy(home, OptionsFixtures.basis()).of(candidate).stream();
   }
 }

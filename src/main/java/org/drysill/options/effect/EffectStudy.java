@@ -49,6 +49,7 @@ public final class EffectStudy {
             assessment.moisture(),
             assessment.ventilation().extract(),
             production.likely(),
+            MachineAir.celsius(assessment.home()),
             basis.defaults().mostRemoved().likely());
   }
 

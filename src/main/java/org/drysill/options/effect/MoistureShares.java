@@ -17,10 +17,11 @@ import org.drysill.reference.measures.MoistureEffect;
  * @param moisture the sources of the home
  * @param extract the extract of today's wet rooms against what is asked
  * @param all the water that the home gives off [kg/s]
+ * @param celsius temperature of the air that a machine stands in [°C]
  * @param mostRemoved the most that a machine takes of the water given off [1]
  */
 record MoistureShares(
-    MoistureResult moisture, List<Finding> extract, double all, double mostRemoved) {
+    MoistureResult moisture, List<Finding> extract, double all, double celsius, double mostRemoved) {
   private static final double SECONDS_PER_DAY = 86_400;
 
   /** Water less in the air [kg/s]. */
@@ -89,8 +90,8 @@ record MoistureShares(
   private Range removed(MoistureEffect effect) {
     double most = mostRemoved * all;
     return effect
-        .removedKgPerDay()
-        .map(r -> r.range().times(1 / SECONDS_PER_DAY))
+        .removedKgPerDay(celsius)
+        .map(r -> r.times(1 / SECONDS_PER_DAY))
         .map(r -> atMost(r, most))
         .orElse(Range.exactly(0));
   }

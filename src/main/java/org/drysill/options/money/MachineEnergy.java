@@ -2,6 +2,7 @@ package org.drysill.options.money;
 
 import java.util.Optional;
 import org.drysill.assess.Assessment;
+import org.drysill.options.effect.MachineAir;
 import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.LatentHeat;
@@ -23,8 +24,8 @@ record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear ye
   /** Electricity of a machine that takes water from the air of the heated months. */
   private Range drying(Studied studied) {
     return moisture(studied)
-        .flatMap(MoistureEffect::kwhPerKg)
-        .map(k -> heatedWater(studied).times(k.range()))
+        .flatMap(m -> m.kwhPerKg(MachineAir.celsius(assessment.home())))
+        .map(k -> heatedWater(studied).times(k))
         .orElse(ZERO);
   }
 

@@ -9,6 +9,7 @@ import org.drysill.assess.Figure;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.SurfaceChange;
 import org.drysill.options.packs.PackValue.Bits;
+import org.drysill.reference.measures.Prerequisite;
 
 /**
  * Which measures packages are made of: all that work by themselves, have a known cost and change
@@ -41,16 +42,31 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
     for (Member member : ranked) {
       if (Double.isInfinite(member.entry().annualCost())) {
         leftOut.add(member, "its cost is not known");
-      } else if (member.isOfTheAir() || member.warms()) {
-        kept.add(member);
+      } else if (member.lacks()) {
+        leftOut.add(member, "it needs first what no measure here brings (see the measure)");
       } else {
-        leftOut.add(
-            member,
-            "changes neither air nor water nor a surface by itself; belongs to any package that"
-                + " needs it");
+        kept.add(member);
       }
     }
+    dropIdle(kept, leftOut);
     return reduced(kept, most, leftOut);
+  }
+
+  /** What does nothing by itself stays while another needs it. */
+  private static void dropIdle(List<Member> kept, LeftOut leftOut) {
+    for (Member member : List.copyOf(kept)) {
+      if (!member.acts() && !isNeeded(member, kept)) {
+        kept.remove(member);
+        leftOut.add(
+            member,
+            "changes neither air nor water nor a surface by itself, and no measure that was"
+                + " combined needs it first");
+      }
+    }
+  }
+
+  private static boolean isNeeded(Member member, List<Member> others) {
+    return others.stream().anyMatch(member::brings);
   }
 
   int size() {
@@ -94,16 +110,41 @@ record Candidates(List<Member> air, List<Member> fabric, List<String> leftOut) {
       }
     }
     while (isTooMany(kept, most)) {
-      Member last = kept.remove(kept.size() - 1);
+      Member last = last(kept);
+      kept.remove(last);
       leftOut.add(
           last,
           String.format(Locale.ROOT, "there would be more than %,d packages", most)
               + ", and no single measure ranks lower");
+      dropIdle(kept, leftOut);
     }
     return new Candidates(
         kept.stream().filter(Member::isOfTheAir).toList(),
         kept.stream().filter(m -> !m.isOfTheAir()).toList(),
         leftOut.sentences());
+  }
+
+  /** The last whose going leaves no other without what it needs, save where there is none. */
+  private static Member last(List<Member> kept) {
+    for (int i = kept.size() - 1; i > 0; i--) {
+      if (!isOnlyBringer(kept.get(i), kept)) {
+        return kept.get(i);
+      }
+    }
+    return kept.get(kept.size() - 1);
+  }
+
+  private static boolean isOnlyBringer(Member member, List<Member> kept) {
+    return kept.stream()
+        .anyMatch(
+            other ->
+                other.candidate().needs().stream()
+                    .filter(need -> member.brings(need, other))
+                    .anyMatch(need -> bringers(need, other, kept) == 1));
+  }
+
+  private static long bringers(Prerequisite need, Member member, List<Member> kept) {
+    return kept.stream().filter(b -> b.brings(need, member)).count();
   }
 
   private static boolean isTooMany(List<Member> kept, long most) {

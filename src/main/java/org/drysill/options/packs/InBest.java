@@ -41,6 +41,10 @@ record InBest(Packages packages, Candidates candidates, Purse purse) {
 
   private String added(Member member, PackValue first) {
     PackValue with = packages.of(candidates.with(first.members(), member));
+    if (!packages.isWhole(with.members())) {
+      return "package A lacks what it needs first: "
+          + lower(String.join(" ", member.candidate().first()));
+    }
     double more = with.bill().annual() - first.bill().annual();
     String money = (more < 0 ? "save " : "cost ") + purse.words(Math.abs(more)) + " a year";
     int months = first.mould() - with.mould();

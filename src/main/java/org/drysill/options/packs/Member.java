@@ -7,6 +7,7 @@ import org.drysill.options.rank.Entry;
 import org.drysill.options.site.Candidate;
 import org.drysill.reference.measures.AirMove;
 import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.Prerequisite;
 
 /**
  * A measure that may be part of packages.
@@ -27,10 +28,9 @@ record Member(Entry entry, VapourChange change) {
     return candidate().id();
   }
 
-  /** True where it changes air or water, false where it only makes places warmer. */
+  /** True where it is about air or water, false where it only makes places warmer. */
   boolean isOfTheAir() {
-    return measure().moisture().isPresent()
-        || measure().air().filter(a -> a.moves() != AirMove.TRANSFER).isPresent();
+    return measure().moisture().isPresent() || measure().air().isPresent();
   }
 
   /** True where it makes a surface or a room warmer. */
@@ -58,6 +58,30 @@ record Member(Entry entry, VapourChange change) {
   /** Air that it adds by itself, time-averaged, likely [m³/s]. */
   double addedAir() {
     return entry.costed().studied().addedAir();
+  }
+
+  /** True where it acts by itself: on air, on water, on a surface or on a room. */
+  boolean acts() {
+    return warms()
+        || measure().moisture().isPresent()
+        || measure().air().filter(a -> a.moves() != AirMove.TRANSFER).isPresent();
+  }
+
+  /** True where it brings what another must have before it. */
+  boolean brings(Member other) {
+    return other.candidate().needs().stream().anyMatch(p -> brings(p, other));
+  }
+
+  /** True where it brings one of those at a place in common. */
+  boolean brings(Prerequisite need, Member other) {
+    return need.by().contains(measure().id())
+        && (need.anywhere().orElse(false)
+            || candidate().scope().meets(other.candidate().scope()));
+  }
+
+  /** True where it needs what no measure brings. */
+  boolean lacks() {
+    return candidate().needs().stream().anyMatch(p -> p.by().isEmpty());
   }
 
   /** True where both cannot be in one package. */

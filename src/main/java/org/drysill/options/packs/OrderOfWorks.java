@@ -6,8 +6,8 @@ import java.util.List;
 import org.drysill.options.packs.PackValue.Bits;
 
 /**
- * In which order the measures of a package are done: each time the one after which most of what is
- * lacking is closed; among equals the cheaper a year.
+ * In which order the measures of a package are done: what another needs before it, and each time the
+ * one after which most of what is lacking is closed; among equals the cheaper a year.
  */
 record OrderOfWorks(Packages packages, PackOrder order) {
   /** The package after each of its steps, the whole one last. */
@@ -33,7 +33,9 @@ record OrderOfWorks(Packages packages, PackOrder order) {
         open.add(packages.of(new Bits(done.air(), done.fabric() | bit)));
       }
     }
-    return open.stream()
+    List<PackValue> whole = open.stream().filter(v -> packages.isWhole(v.members())).toList();
+    return (whole.isEmpty() ? open : whole)
+        .stream()
         .min(
             Comparator.comparingDouble((PackValue v) -> -order.progress(v))
                 .thenComparingDouble(v -> v.bill().annual())

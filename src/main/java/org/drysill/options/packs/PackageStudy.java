@@ -55,7 +55,8 @@ public final class PackageStudy {
             air,
             fabric,
             states,
-            barred(air, Candidates.against(candidates.air(), candidates.fabric())));
+            barred(air, Candidates.against(candidates.air(), candidates.fabric())),
+            Needs.of(candidates));
     PackValue today = packages.of(new Bits(0, 0));
     this.order =
         new PackOrder(today.lacks(), today.mould(), basis.defaults().packageStep().likely());

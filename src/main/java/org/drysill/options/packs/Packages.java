@@ -19,6 +19,7 @@ final class Packages {
   private final List<List<RoomState>> states;
   private final List<double[][]> glass;
   private final long[] barred;
+  private final Needs needs;
   private final short[][] mould;
   private final short[][] wet;
   private final float[][] reserve;
@@ -31,19 +32,22 @@ final class Packages {
    * @param fabric all fabric sides, likewise
    * @param states the states of rooms and panes that the fabric sides speak of
    * @param barred of each air side the members of fabric sides that it excludes, as bits
+   * @param needs what members must have with them
    */
   Packages(
       VapourModel model,
       List<AirSide> air,
       List<FabricSide> fabric,
       FabricStates states,
-      long[] barred) {
+      long[] barred,
+      Needs needs) {
     this.model = model;
     this.air = List.copyOf(air);
     this.fabric = List.copyOf(fabric);
     this.states = states.states();
     this.glass = states.glass();
     this.barred = barred.clone();
+    this.needs = needs;
     this.mould = new short[air.size()][fabric.size()];
     this.wet = new short[air.size()][fabric.size()];
     this.reserve = new float[air.size()][fabric.size()];
@@ -161,7 +165,13 @@ final class Packages {
   }
 
   private boolean isAdmissible(int a, FabricSide side) {
-    return (barred[a] & side.members()) == 0;
+    return (barred[a] & side.members()) == 0
+        && isWhole(new Bits(air.get(a).members(), side.members()));
+  }
+
+  /** True where all that its members need first is in the package. */
+  boolean isWhole(Bits members) {
+    return needs.areMet(members);
   }
 
   private int rowOf(Bits members) {

@@ -3,7 +3,6 @@ package org.drysill.options.rank;
 import java.util.List;
 import org.drysill.assess.Figure;
 import org.drysill.assess.cautions.ShownCaution;
-import org.drysill.options.Scope;
 import org.drysill.options.money.Costed;
 import org.drysill.options.site.Candidate;
 
@@ -56,23 +55,11 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     boolean named =
         mine.measure().exclusions().contains(theirs.measure().id())
             || theirs.measure().exclusions().contains(mine.measure().id());
-    return (named && meet(mine.scope(), theirs.scope())) || takesTheSameFan(other);
+    return (named && mine.scope().meets(theirs.scope())) || takesTheSameFan(other);
   }
 
   private boolean takesTheSameFan(Entry other) {
     return costed.studied().replaced().stream()
         .anyMatch(f -> other.costed.studied().replaced().contains(f));
-  }
-
-  /** True where both have a place in common; the home as a whole has one with every place. */
-  private static boolean meet(Scope a, Scope b) {
-    if (!a.windows().isEmpty() && !b.windows().isEmpty()) {
-      return common(a.windows(), b.windows());
-    }
-    return a.rooms().isEmpty() || b.rooms().isEmpty() || common(a.rooms(), b.rooms());
-  }
-
-  private static boolean common(List<String> some, List<String> others) {
-    return some.stream().anyMatch(others::contains);
   }
 }

@@ -55,7 +55,7 @@ public record RankedMeasures(
         new Benefits(
             measure.benefits().comfort(), measure.benefits().health(), measure.benefits().fabric()),
         entry.cautions().stream().map(c -> c.id()).toList(),
-        measure.prerequisites(),
+        candidate.first(),
         measure.exclusions().stream()
             .map(catalogue::measure)
             .flatMap(Optional::stream)

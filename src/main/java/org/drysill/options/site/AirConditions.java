@@ -23,6 +23,13 @@ record AirConditions(Assessment assessment, OptionDefaults defaults) {
         "the home gets the air that is asked");
   }
 
+  Held homeLeaky() {
+    return Held.of(
+        assessment.home().n50().likely() > defaults.leakyHome().likely(),
+        "Much air passes the envelope unasked.",
+        "the envelope is not leaky");
+  }
+
   static Held notMet(List<Finding> findings, Site site, String what, String no) {
     Optional<RoomFacts> room = site.room();
     boolean open =

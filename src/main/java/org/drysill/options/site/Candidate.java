@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.drysill.assess.RoomFacts;
 import org.drysill.options.Scope;
 import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.Prerequisite;
 
 /**
  * A measure and the places at which all its conditions hold.
@@ -12,10 +13,13 @@ import org.drysill.reference.measures.Measure;
  * @param measure the measure
  * @param sites the places; several where it is one job at all of them
  * @param because why it is considered, in sentences
+ * @param needs those of its prerequisites that are not met here
  */
-public record Candidate(Measure measure, List<Site> sites, List<String> because) {
+public record Candidate(
+    Measure measure, List<Site> sites, List<String> because, List<Prerequisite> needs) {
   /** Copies the lists. */
   public Candidate {
+    needs = List.copyOf(needs);
     sites = List.copyOf(sites);
     because = List.copyOf(because);
   }
@@ -23,6 +27,14 @@ public record Candidate(Measure measure, List<Site> sites, List<String> because)
   /** Stable id. */
   public String id() {
     return sites.size() == 1 ? measure.id() + "." + sites.get(0).id() : measure.id();
+  }
+
+  /** What must be so before it: what is not met here, and what only someone on site can tell. */
+  public List<String> first() {
+    return measure.prerequisites().stream()
+        .filter(p -> p.isForTheSite() || needs.contains(p))
+        .map(Prerequisite::says)
+        .toList();
   }
 
   /** The rooms, each once. */

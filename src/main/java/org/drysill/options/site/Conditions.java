@@ -51,6 +51,7 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
       case ROOM_COLD -> roomCold(site);
       case CAVITY_WALLS -> walls("cavity");
       case SOLID_WALLS -> walls("solid");
+      case HOME_LEAKY -> air.homeLeaky();
       case WATER_INGRESS -> ingress(site);
       case MOISTURE_UNEXPLAINED ->
           Held.of(

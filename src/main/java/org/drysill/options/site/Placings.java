@@ -9,6 +9,8 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.options.NotHere;
 import org.drysill.options.OptionsBasis;
 import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.MeasurePlace;
+import org.drysill.reference.measures.Prerequisite;
 import org.drysill.survey.OptionWishes;
 import org.drysill.survey.RoomUse;
 
@@ -69,14 +71,36 @@ public final class Placings {
         " ", measure.when().stream().map(c -> conditions.of(c, measure, site).because()).toList());
   }
 
-  private static List<Candidate> grouped(Measure measure, List<Site> sites, List<String> reasons) {
+  private Candidate candidate(Measure measure, List<Site> sites, List<String> because) {
+    return new Candidate(measure, sites, because, needs(measure, sites));
+  }
+
+  /** Prerequisites that are not met at one of the places; for the whole home, in one of its rooms. */
+  private List<Prerequisite> needs(Measure measure, List<Site> sites) {
+    List<Site> places =
+        measure.place() == MeasurePlace.HOME
+            ? assessment.home().rooms().stream().map(Site::of).toList()
+            : sites;
+    return measure.prerequisites().stream()
+        .filter(p -> !p.isForTheSite())
+        .filter(
+            p ->
+                places.stream()
+                    .anyMatch(
+                        s ->
+                            p.when().stream()
+                                .allMatch(c -> conditions.of(c, measure, s).holds())))
+        .toList();
+  }
+
+  private List<Candidate> grouped(Measure measure, List<Site> sites, List<String> reasons) {
     return switch (measure.place()) {
       case HOME, WINDOW, COLD_SPOT, HABITABLE_ROOM, ROOM ->
-          List.of(new Candidate(measure, sites, reasons.stream().distinct().toList()));
+          List.of(candidate(measure, sites, reasons.stream().distinct().toList()));
       case WET_ROOM, KITCHEN, FAN -> {
         List<Candidate> each = new ArrayList<>();
         for (int i = 0; i < sites.size(); i++) {
-          each.add(new Candidate(measure, List.of(sites.get(i)), List.of(reasons.get(i))));
+          each.add(candidate(measure, List.of(sites.get(i)), List.of(reasons.get(i))));
         }
         yield each;
       }

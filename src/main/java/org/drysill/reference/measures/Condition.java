@@ -38,6 +38,8 @@ public enum Condition implements Worded {
   SOLID_WALLS,
   /** No fan of this kind is there yet. */
   NO_SUCH_FAN,
+  /** The envelope leaks so much that air passes it unasked. */
+  HOME_LEAKY,
   /** Notes point to water from outside, from the ground or from a pipe. */
   WATER_INGRESS,
   /** The readings imply more water than the listed sources give. */

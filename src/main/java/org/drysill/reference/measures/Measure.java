@@ -27,7 +27,7 @@ import org.drysill.yaml.Key;
  * @param upkeep upkeep in a year, in the currency of the price
  * @param sideEffects what else it brings, in sentences
  * @param cautions the ids of the cautions that belong to it
- * @param prerequisites what must be so before it, in sentences
+ * @param prerequisites what must be so before it
  * @param exclusions the ids of measures that it cannot stand beside
  * @param benefits what it is good for besides money
  */
@@ -52,7 +52,7 @@ public record Measure(
     @Key(about = "Upkeep in a year, in the currency of the price", example = "10") Spread upkeep,
     @Key(about = "What else it brings") List<String> sideEffects,
     @Key(about = "Cautions that belong to it") List<String> cautions,
-    @Key(about = "What must be so before it") List<String> prerequisites,
+    @Key(about = "What must be so before it") List<Prerequisite> prerequisites,
     @Key(about = "Measures that it cannot stand beside") List<String> exclusions,
     @Key(about = "What it is good for besides money") MeasureBenefits benefits) {
   /** Copies the lists. */

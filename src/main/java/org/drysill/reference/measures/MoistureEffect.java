@@ -2,6 +2,8 @@ package org.drysill.reference.measures;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.Spread;
 import org.drysill.yaml.Key;
@@ -16,6 +18,8 @@ import org.drysill.yaml.Key;
  *     ventilation [m³/kg]
  * @param kwhPerKg electricity for each kg of water [kWh/kg]
  * @param kwhPerLoad electricity for each load of washing [kWh]
+ * @param byTemperature what a machine does by the temperature of the air, coldest first, in place
+ *     of {@code removedKgPerDay} and {@code kwhPerKg}
  * @param heatStays true where its electricity and the heat of the water stay in the home as heat
  * @param source where these come from
  */
@@ -29,11 +33,50 @@ public record MoistureEffect(
         Optional<Spread> airM3PerKg,
     @Key(about = "Electricity for each kg of water, in kWh") Optional<Spread> kwhPerKg,
     @Key(about = "Electricity for each load of washing, in kWh") Optional<Spread> kwhPerLoad,
+    @Key(about = "What a machine does by the temperature of the air, coldest first")
+        List<AtTemperature> byTemperature,
     @Key(about = "Its heat and that of the water stay in the home", example = "yes")
         Optional<Boolean> heatStays,
     @Key(about = "Where these come from") Citation source) {
   /** Copies the list. */
   public MoistureEffect {
     sources = List.copyOf(sources);
+    byTemperature = List.copyOf(byTemperature);
+  }
+
+  /** Water that it takes from air of a temperature [kg/d]; empty where it takes none. */
+  public Optional<Range> removedKgPerDay(double celsius) {
+    return at(celsius, AtTemperature::removedKgPerDay)
+        .or(() -> removedKgPerDay.map(Spread::range));
+  }
+
+  /** Electricity for each kg of water in air of a temperature [kWh/kg]. */
+  public Optional<Range> kwhPerKg(double celsius) {
+    return at(celsius, AtTemperature::kwhPerKg).or(() -> kwhPerKg.map(Spread::range));
+  }
+
+  /** On a straight line between two temperatures; beyond the ends the value of the end. */
+  private Optional<Range> at(double celsius, Function<AtTemperature, Spread> value) {
+    Optional<AtTemperature> below = Optional.empty();
+    for (AtTemperature point : byTemperature) {
+      if (point.celsius() >= celsius) {
+        return Optional.of(below.map(b -> between(b, point, celsius, value)).orElse(value.apply(point).range()));
+      }
+      below = Optional.of(point);
+    }
+    return below.map(value).map(Spread::range);
+  }
+
+  private static Range between(
+      AtTemperature below,
+      AtTemperature above,
+      double celsius,
+      Function<AtTemperature, Spread> value) {
+    double share = (celsius - below.celsius()) / (above.celsius() - below.celsius());
+    return value
+        .apply(below)
+        .range()
+        .times(1 - share)
+        .plus(value.apply(above).range().times(share));
   }
 }

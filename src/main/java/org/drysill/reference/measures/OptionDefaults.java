@@ -16,6 +16,7 @@ import org.drysill.yaml.Key;
  * @param mostRemoved the most that a machine takes of the water given off, as ratio
  * @param leastEffect a change of the vapour excess below this is none, as ratio
  * @param sameAir share of the air from which it counts as the same
+ * @param leakyHome air changes at 50 Pa above which a home leaks much [1/h]
  * @param singlePaneU a pane above this transmittance is a single one [W/(m²·K)]
  * @param step coarseness in which progress is compared, as ratio
  * @param packageStep coarseness in which packages are compared that do not reach the goal, as ratio
@@ -41,6 +42,7 @@ public record OptionDefaults(
     @Key(about = "Most that a machine takes of the water given off") Sourced mostRemoved,
     @Key(about = "Change of the vapour excess below which there is none") Sourced leastEffect,
     @Key(about = "Share of the air from which it is the same") Sourced sameAir,
+    @Key(about = "Air changes at 50 Pa above which a home leaks much") Sourced leakyHome,
     @Key(about = "Transmittance above which a pane is single") Sourced singlePaneU,
     @Key(about = "Coarseness in which progress is compared") Sourced step,
     @Key(about = "Coarseness in which packages are compared") Sourced packageStep,

@@ -45,7 +45,7 @@ public final class PackageRun {
     double bare = 1e9;
     for (int round = 0; round < ROUNDS; round++) {
       long start = System.nanoTime();
-      Packages packages = new Packages(model, airs, sides, states, barred);
+      Packages packages = new Packages(model, airs, sides, states, barred, Needs.NONE);
       packages.each(v -> sink += v.mould());
       engine = Math.min(engine, (System.nanoTime() - start) / 1e6);
       start = System.nanoTime();

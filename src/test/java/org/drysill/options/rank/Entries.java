@@ -48,7 +48,7 @@ final class Entries {
     return new Entry(
         new Costed(
             new Studied(
-                new Candidate(OptionsFixtures.measure(measure), List.of(), List.of()),
+                new Candidate(OptionsFixtures.measure(measure), List.of(), List.of(), List.of()),
                 effect,
                 Optional.empty(),
                 List.of(),
