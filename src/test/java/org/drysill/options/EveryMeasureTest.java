@@ -15,16 +15,19 @@ import org.drysill.reference.measures.Measure;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** No measure of the data is dead: each has a place and an effect in one of the constructed homes. */
+/**
+ * No measure of the data is dead: each has a place and an effect in one of the constructed homes.
+ */
 class EveryMeasureTest {
   private static final String WRECK = OptionsFixtures.text("wreck");
-
 
   /** The same with a bedroom that is nearly warm enough for its corner. */
   private static final String COOL =
       WRECK
           .replace("setpoint: 14 C", "setpoint: 16 C")
-          .replace("material: wallpaper, temperature_factor: 0.6", "material: wallpaper, temperature_factor: 0.8")
+          .replace(
+              "material: wallpaper, temperature_factor: 0.6",
+              "material: wallpaper, temperature_factor: 0.8")
           .replace("temperature: 14 C, humidity: 80 %", "temperature: 16 C, humidity: 60 %");
 
   private static final List<Assessment> HOMES =

@@ -21,7 +21,11 @@ import org.drysill.reference.measures.MoistureEffect;
  * @param mostRemoved the most that a machine takes of the water given off [1]
  */
 record MoistureShares(
-    MoistureResult moisture, List<Finding> extract, double all, double celsius, double mostRemoved) {
+    MoistureResult moisture,
+    List<Finding> extract,
+    double all,
+    double celsius,
+    double mostRemoved) {
   private static final double SECONDS_PER_DAY = 86_400;
 
   /** Water less in the air [kg/s]. */

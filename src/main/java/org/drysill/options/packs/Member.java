@@ -75,8 +75,7 @@ record Member(Entry entry, VapourChange change) {
   /** True where it brings one of those at a place in common. */
   boolean brings(Prerequisite need, Member other) {
     return need.by().contains(measure().id())
-        && (need.anywhere().orElse(false)
-            || candidate().scope().meets(other.candidate().scope()));
+        && (need.anywhere().orElse(false) || candidate().scope().meets(other.candidate().scope()));
   }
 
   /** True where it needs what no measure brings. */

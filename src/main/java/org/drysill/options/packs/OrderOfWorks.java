@@ -6,8 +6,8 @@ import java.util.List;
 import org.drysill.options.packs.PackValue.Bits;
 
 /**
- * In which order the measures of a package are done: what another needs before it, and each time the
- * one after which most of what is lacking is closed; among equals the cheaper a year.
+ * In which order the measures of a package are done: what another needs before it, and each time
+ * the one after which most of what is lacking is closed; among equals the cheaper a year.
  */
 record OrderOfWorks(Packages packages, PackOrder order) {
   /** The package after each of its steps, the whole one last. */
@@ -36,12 +36,12 @@ record OrderOfWorks(Packages packages, PackOrder order) {
     List<PackValue> whole = open.stream().filter(v -> packages.isWhole(v.members())).toList();
     return (whole.isEmpty() ? open : whole)
         .stream()
-        .min(
-            Comparator.comparingDouble((PackValue v) -> -order.progress(v))
-                .thenComparingDouble(v -> v.bill().annual())
-                .thenComparingInt(PackValue::wet)
-                .thenComparingLong(v -> v.members().air())
-                .thenComparingLong(v -> v.members().fabric()))
-        .orElseThrow();
+            .min(
+                Comparator.comparingDouble((PackValue v) -> -order.progress(v))
+                    .thenComparingDouble(v -> v.bill().annual())
+                    .thenComparingInt(PackValue::wet)
+                    .thenComparingLong(v -> v.members().air())
+                    .thenComparingLong(v -> v.members().fabric()))
+            .orElseThrow();
   }
 }

@@ -75,7 +75,9 @@ public final class Placings {
     return new Candidate(measure, sites, because, needs(measure, sites));
   }
 
-  /** Prerequisites that are not met at one of the places; for the whole home, in one of its rooms. */
+  /**
+   * Prerequisites that are not met at one of the places; for the whole home, in one of its rooms.
+   */
   private List<Prerequisite> needs(Measure measure, List<Site> sites) {
     List<Site> places =
         measure.place() == MeasurePlace.HOME
@@ -87,9 +89,7 @@ public final class Placings {
             p ->
                 places.stream()
                     .anyMatch(
-                        s ->
-                            p.when().stream()
-                                .allMatch(c -> conditions.of(c, measure, s).holds())))
+                        s -> p.when().stream().allMatch(c -> conditions.of(c, measure, s).holds())))
         .toList();
   }
 

@@ -46,8 +46,7 @@ public record MoistureEffect(
 
   /** Water that it takes from air of a temperature [kg/d]; empty where it takes none. */
   public Optional<Range> removedKgPerDay(double celsius) {
-    return at(celsius, AtTemperature::removedKgPerDay)
-        .or(() -> removedKgPerDay.map(Spread::range));
+    return at(celsius, AtTemperature::removedKgPerDay).or(() -> removedKgPerDay.map(Spread::range));
   }
 
   /** Electricity for each kg of water in air of a temperature [kWh/kg]. */
@@ -60,7 +59,8 @@ public record MoistureEffect(
     Optional<AtTemperature> below = Optional.empty();
     for (AtTemperature point : byTemperature) {
       if (point.celsius() >= celsius) {
-        return Optional.of(below.map(b -> between(b, point, celsius, value)).orElse(value.apply(point).range()));
+        return Optional.of(
+            below.map(b -> between(b, point, celsius, value)).orElse(value.apply(point).range()));
       }
       below = Optional.of(point);
     }

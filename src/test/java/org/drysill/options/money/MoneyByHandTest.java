@@ -118,8 +118,8 @@ class MoneyByHandTest {
   }
 
   /**
-   * In air of 20 °C each kg takes 0.63 · 4/6 + 0.5 · 2/6 = 0.58667 kWh and gives (2 501 000 − 2326 · 20) J = 0.6818 kWh when it condenses; 0.7
-   * of both heats the home in place of gas at 85 %.
+   * In air of 20 °C each kg takes 0.63 · 4/6 + 0.5 · 2/6 = 0.58667 kWh and gives (2 501 000 − 2326
+   * · 20) J = 0.6818 kWh when it condenses; 0.7 of both heats the home in place of gas at 85 %.
    */
   @Test
   void the_heat_of_a_dehumidifier_and_of_its_water_is_credited() {

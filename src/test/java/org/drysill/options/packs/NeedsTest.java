@@ -18,8 +18,12 @@ class NeedsTest {
   /** The small flat with a door of the bathroom and of the kitchen that lets hardly any air by. */
   private static final String SHUT =
       OptionsFixtures.text("small-flat")
-          .replace("floor_area: 4 m2", "floor_area: 4 m2\n    doors: [{to: living, undercut: 1 mm, width: 760 mm}]")
-          .replace("floor_area: 8 m2", "floor_area: 8 m2\n    doors: [{to: living, undercut: 1 mm, width: 760 mm}]");
+          .replace(
+              "floor_area: 4 m2",
+              "floor_area: 4 m2\n    doors: [{to: living, undercut: 1 mm, width: 760 mm}]")
+          .replace(
+              "floor_area: 8 m2",
+              "floor_area: 8 m2\n    doors: [{to: living, undercut: 1 mm, width: 760 mm}]");
 
   private static PackageStudy study(String text) {
     Assessment assessment = OptionsFixtures.assess(text);
@@ -35,7 +39,9 @@ class NeedsTest {
   void no_package_lacks_what_one_of_its_measures_needs() {
     PackageStudy study = study(SHUT);
     Candidates candidates = study.candidates();
-    assertThat(candidates.air()).extracting(Member::id).anyMatch(i -> i.startsWith("door-undercut"));
+    assertThat(candidates.air())
+        .extracting(Member::id)
+        .anyMatch(i -> i.startsWith("door-undercut"));
     assertThat(candidates.air())
         .filteredOn(m -> m.measure().id().equals("continuous-extract"))
         .isNotEmpty()
@@ -61,8 +67,7 @@ class NeedsTest {
     Candidates candidates = study.candidates();
     OrderOfWorks works = new OrderOfWorks(study.packages(), study.order());
     Member fan = find(candidates, "continuous-extract.bathroom");
-    Member door =
-        candidates.air().stream().filter(m -> m.brings(fan)).findFirst().orElseThrow();
+    Member door = candidates.air().stream().filter(m -> m.brings(fan)).findFirst().orElseThrow();
     Bits both = candidates.with(candidates.with(new Bits(0, 0), fan), door);
     List<PackValue> steps = works.of(both);
     assertThat(candidates.in(steps.get(0))).containsExactly(door);

@@ -130,7 +130,8 @@ class WhatIsAskedOfMeasuresTest {
     assertSays("internal-wall-insulation", "needs ventilation");
     assertSays("external-wall-insulation", "needs ventilation");
     assertSays("continuous-extract", "sound level");
-    for (String extract : List.of("intermittent-extract", "continuous-extract", "central-extract")) {
+    for (String extract :
+        List.of("intermittent-extract", "continuous-extract", "central-extract")) {
       assertThat(CATALOGUE.measure(extract).orElseThrow().cautions())
           .contains("open-flue-with-extract");
     }
@@ -144,8 +145,7 @@ class WhatIsAskedOfMeasuresTest {
 
   @Test
   void prerequisites_name_measures_that_exist_and_only_beside_a_condition() {
-    Set<String> ids =
-        measures().map(Measure::id).collect(Collectors.toCollection(TreeSet::new));
+    Set<String> ids = measures().map(Measure::id).collect(Collectors.toCollection(TreeSet::new));
     assertThat(measures().flatMap(m -> m.prerequisites().stream()))
         .isNotEmpty()
         .allMatch(p -> ids.containsAll(p.by()))
