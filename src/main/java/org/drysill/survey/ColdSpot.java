@@ -58,7 +58,7 @@ public record ColdSpot(
             high = 30,
             example = "0.15 m2")
         Optional<Quantity> mouldArea,
-    @Key(about = "Photographs", example = "photos/corner.jpg", file = true) List<String> photos,
+    @Key(about = "Photographs", example = "photos/corner.jpg") List<Photo> photos,
     @Key(about = "What else was seen", example = "Damp to the touch") Optional<String> notes) {
   /** Copies the lists. */
   public ColdSpot {

@@ -26,6 +26,7 @@ import org.drysill.yaml.Quantity;
  * @param declaredHeatRecovery heat recovery that its maker declares
  * @param duct the duct between it and the outside
  * @param heatRecoveryTests temperatures taken at it
+ * @param photos photographs
  * @param notes what else was seen
  */
 public record Fan(
@@ -102,11 +103,13 @@ public record Fan(
         Optional<Quantity> declaredHeatRecovery,
     @Key(about = "The duct between it and the outside") Optional<Duct> duct,
     @Key(about = "Temperatures taken at it") List<HeatRecoveryTest> heatRecoveryTests,
+    @Key(about = "Photographs", example = "photos/fan.jpg") List<Photo> photos,
     @Key(about = "What else was seen", example = "Switched off at the isolator")
         Optional<String> notes) {
   /** Copies the lists. */
   public Fan {
     fanCurve = List.copyOf(fanCurve);
     heatRecoveryTests = List.copyOf(heatRecoveryTests);
+    photos = List.copyOf(photos);
   }
 }

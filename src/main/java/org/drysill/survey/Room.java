@@ -80,8 +80,7 @@ public record Room(
     @Key(about = "Built-up elements, room side first") List<Wall> walls,
     @Key(about = "What puts water into the air, people aside") List<MoistureSource> moistureSources,
     @Key(about = "Fans, hoods, stacks") List<Fan> fans,
-    @Key(about = "Photographs of the room", example = "photos/kitchen.jpg", file = true)
-        List<String> photos,
+    @Key(about = "Photographs of the room", example = "photos/kitchen.jpg") List<Photo> photos,
     @Key(about = "What else was seen", example = "Hood recirculates") Optional<String> notes) {
   /** Copies the lists. */
   public Room {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drysill.survey.photo.Picture;
 import org.drysill.yaml.Problem;
 
 /**
@@ -17,6 +18,7 @@ import org.drysill.yaml.Problem;
  * @param text the file's text, for the input record
  * @param warnings what is odd but usable
  * @param files the bytes of every file that it names, by the path as written, logs aside
+ * @param pictures the photographs among them, ready for print, by the path as written
  * @param folder the folder that its paths start from
  */
 public record SurveyFile(
@@ -26,10 +28,12 @@ public record SurveyFile(
     String text,
     List<Problem> warnings,
     Map<String, byte[]> files,
+    Map<String, Picture> pictures,
     Path folder) {
   /** Copies the collections. */
   public SurveyFile {
     warnings = List.copyOf(warnings);
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
+    pictures = Collections.unmodifiableMap(new LinkedHashMap<>(pictures));
   }
 }

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyChecks;
+import org.drysill.survey.photo.Picture;
+import org.drysill.survey.photo.Pictures;
 import org.drysill.yaml.Folder;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Problem.Severity;
@@ -69,6 +71,8 @@ public final class SurveyReader {
     CheckList list = new CheckList(reading.places());
     Map<String, byte[]> files =
         reading.value().map(s -> NamedBytes.read(s, folder, list)).orElse(Map.of());
+    Map<String, Picture> pictures =
+        reading.value().map(s -> Pictures.read(s, files, list)).orElse(Map.of());
     Optional<SurveyResult> previous = previous(reading.draft(), file, name, which, list);
     problems.addAll(list.problems());
     problems.sort(
@@ -90,6 +94,7 @@ public final class SurveyReader {
                         text,
                         warnings,
                         files,
+                        pictures,
                         folder)),
         problems);
   }

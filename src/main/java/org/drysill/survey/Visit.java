@@ -17,6 +17,7 @@ import org.drysill.yaml.Key;
  * @param previous an earlier survey of the same home, for before and after
  * @param instruments the instruments used
  * @param timeline what happened when, for the remediation edition
+ * @param photos photographs of the home as a whole
  * @param notInspected what could not be seen or reached
  */
 public record Visit(
@@ -38,12 +39,15 @@ public record Visit(
         Optional<String> previous,
     @Key(about = "The instruments used") List<Instrument> instruments,
     @Key(about = "What happened when, for the remediation edition") List<TimelineEvent> timeline,
+    @Key(about = "Photographs of the home as a whole", example = "photos/north-side.jpg")
+        List<Photo> photos,
     @Key(about = "What could not be seen or reached", example = "Roof void: no access")
         List<String> notInspected) {
   /** Copies the lists. */
   public Visit {
     instruments = List.copyOf(instruments);
     timeline = List.copyOf(timeline);
+    photos = List.copyOf(photos);
     notInspected = List.copyOf(notInspected);
   }
 }

@@ -73,7 +73,7 @@ public record Window(
     @Key(about = "Temperatures of its room side") List<SurfaceReading> readings,
     @Key(about = "How often water is seen on it", example = "daily")
         Optional<CondensationSeen> condensationSeen,
-    @Key(about = "Photographs", example = "photos/window.jpg", file = true) List<String> photos) {
+    @Key(about = "Photographs", example = "photos/window.jpg") List<Photo> photos) {
   /** Copies the lists. */
   public Window {
     readings = List.copyOf(readings);

@@ -1,6 +1,5 @@
 package org.drysill.report.appendix;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.report.block.Block;
@@ -13,14 +12,13 @@ import org.drysill.report.subject.Desk;
 final class MethodChapter implements Chapter {
   @Override
   public Optional<Section> write(Desk desk) {
-    List<Block> parts = new ArrayList<>(parts(desk));
-    List<String> aside = LeftAside.of(desk.subject().survey());
-    if (!aside.isEmpty()) {
-      parts.add(part("What was left aside.", String.join(" ", aside)));
-    }
     return Optional.of(
         new Section(
-            "method", "How the figures were reached, in plain words", "Method", false, parts));
+            "method",
+            "How the figures were reached, in plain words",
+            "Method",
+            false,
+            parts(desk)));
   }
 
   private static List<Block> parts(Desk desk) {

@@ -15,6 +15,7 @@ public sealed interface Block
         Facts,
         Workings,
         Listing,
+        Photos,
         Signatures {
   /** What an expert asks and others may skip. */
   List<Note> margin();

@@ -86,14 +86,14 @@ final class ColdPage {
     Numbers numbers = desk.numbers();
     MonthRow january = place.months().rows().get(0);
     return Cells.row(
-        Cells.text(ColdChapter.named(place), small(place)),
+        Cells.text(ColdChapter.named(place), small(desk, place)),
         Cells.text(numbers.plain(january.surface().likely(), Unit.CELSIUS, Rounding.DOWN)),
         Cells.text(numbers.plain(january.dewPoint().likely(), Unit.CELSIUS, Rounding.UP)),
         when(desk, place),
         Cells.text(stops(numbers, place)));
   }
 
-  private static String small(ColdPlace place) {
+  private static String small(Desk desk, ColdPlace place) {
     List<String> words = new ArrayList<>(List.of(place.kindWords()));
     Seen seen = place.seen();
     seen.mould()
@@ -102,6 +102,7 @@ final class ColdPage {
     seen.condensation()
         .filter(c -> c != CondensationSeen.NEVER)
         .ifPresent(c -> words.add("water seen: " + c.word()));
+    desk.photos().ofItem(place.item()).ifPresent(words::add);
     return String.join("; ", words);
   }
 

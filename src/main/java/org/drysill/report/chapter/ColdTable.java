@@ -57,7 +57,10 @@ final class ColdTable {
     return Cells.row(
         Cells.text(
                 ColdChapter.named(place),
-                place.kindWords() + ", from " + place.factor().source().words())
+                place.kindWords()
+                    + ", from "
+                    + place.factor().source().words()
+                    + desk.photos().ofItem(place.item()).map(p -> "; " + p).orElse(""))
             .with(marks(desk, place)),
         now(place, n -> Cells.text(numbers.plain(n.surface()))),
         now(place, n -> Cells.value(numbers, n.margin())),

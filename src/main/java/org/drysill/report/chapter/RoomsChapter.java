@@ -60,7 +60,7 @@ final class RoomsChapter implements Chapter {
   private static Row row(Desk desk, RoomFacts room) {
     Optional<RoomAir> air = desk.subject().humidity().of(room.id()).stream().reduce((a, b) -> b);
     return Cells.row(
-        Cells.text(Words.capital(room.name())),
+        Cells.text(Words.capital(room.name()), desk.photos().ofRoom(room.id()).orElse("")),
         Cells.text(desk.numbers().plain(room.floorArea())),
         plain(desk, air.map(RoomAir::temperature)),
         plain(desk, air.map(RoomAir::relativeHumidity)),

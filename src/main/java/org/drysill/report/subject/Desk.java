@@ -9,6 +9,7 @@ import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
 import org.drysill.report.block.Note;
+import org.drysill.report.photo.PhotoIndex;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.UnitSystem;
 import org.drysill.report.words.Words;
@@ -23,12 +24,18 @@ import org.drysill.survey.Edition;
  * @param found the figures, findings and assumptions in it
  * @param numbers numbers in the units of its readers
  * @param index the numbers of the workings
+ * @param photos the photographs with their numbers
  */
-public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex index) {
+public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex index, PhotoIndex photos) {
   /** A desk for a report. */
   public static Desk of(Subject subject) {
     Found found = Found.in(subject.results());
-    return new Desk(subject, found, numbers(subject.assessment()), new WorkingIndex(found));
+    return new Desk(
+        subject,
+        found,
+        numbers(subject.assessment()),
+        new WorkingIndex(found),
+        PhotoIndex.of(subject.file()));
   }
 
   /** Numbers in the units of the jurisdiction and the currency of the survey. */

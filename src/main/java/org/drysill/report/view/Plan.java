@@ -5,6 +5,7 @@ import org.drysill.report.appendix.Appendices;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.chapter.Chapters;
 import org.drysill.report.logged.LogChapter;
+import org.drysill.report.photo.PhotosChapter;
 import org.drysill.survey.Edition;
 
 /** Which chapters an edition has, in its order. The figures are the same in all of them. */
@@ -25,6 +26,7 @@ final class Plan {
           Chapters.OPTIONS,
           Chapters.CAUTIONS,
           Chapters.TIMELINE,
+          PhotosChapter.CHAPTER,
           Appendices.METHOD,
           Appendices.READINGS,
           Appendices.ASSUMPTIONS,
@@ -49,6 +51,7 @@ final class Plan {
           Chapters.FANS,
           Chapters.RULES,
           Chapters.TIMELINE,
+          PhotosChapter.CHAPTER,
           Appendices.METHOD,
           Appendices.READINGS,
           Appendices.ASSUMPTIONS,
@@ -60,6 +63,7 @@ final class Plan {
       List.of(
           Chapters.TIMELINE,
           Chapters.CHANGE,
+          PhotosChapter.CHAPTER,
           Chapters.HOME,
           Chapters.ROOMS,
           Chapters.AIR,

@@ -85,7 +85,13 @@ public enum SurveyCode implements ProblemCode {
   /** Two characters, or another than there is. */
   NOT_A_MARK("S038", ERROR, "A delimiter or decimal mark that is none"),
   /** The one that is given is compared with. */
-  PREVIOUS_OTHER("S039", WARNING, "Another earlier survey than the one that is compared with");
+  PREVIOUS_OTHER("S039", WARNING, "Another earlier survey than the one that is compared with"),
+  /** By its first bytes, whatever its name. */
+  PHOTO_NO_PICTURE("S040", ERROR, "A photograph that is neither JPEG nor PNG"),
+  /** Or cut off, or of colours that are for a press. */
+  PHOTO_DAMAGED("S041", ERROR, "A photograph that cannot be decoded"),
+  /** Told from its header, before it is decoded. */
+  PHOTO_TOO_LARGE("S042", ERROR, "A photograph with too many dots");
 
   private final String code;
   private final Severity severity;
