@@ -33,10 +33,12 @@ import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.assess.surfaces.logged.LoggedSurfaces;
+import org.drysill.assess.timeline.TimelineAssessor;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.elements.ElementDefaults;
+import org.drysill.reference.limits.TimeLimits;
 import org.drysill.reference.logs.LogRules;
 import org.drysill.reference.model.ModelDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
@@ -98,6 +100,7 @@ final class Assessor {
                     facts(then),
                     facts(new Surveyed(home, logs), air, humidity, vapour, cold, recovery),
                     data.readings())),
+        TimelineAssessor.assess(home.survey(), TimeLimits.all()),
         new CautionAssessor(data.cautions(), data.cautionFacts()).assess(home),
         assumptions(
             List.of(

@@ -14,6 +14,7 @@ import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.assess.surfaces.logged.LoggedSurface;
+import org.drysill.assess.timeline.TimelineResult;
 import org.drysill.assess.ventilation.VentilationResult;
 
 /**
@@ -32,6 +33,7 @@ import org.drysill.assess.ventilation.VentilationResult;
  * @param model what the readings of all rooms tell together of its air and its water
  * @param recovery what its heat recovery units really keep
  * @param change what changed since an earlier visit, where there was one
+ * @param timeline the days of its story against limits of time that are known
  * @param cautions the hazards that its facts call up
  * @param assumptions what was taken for granted, each once
  */
@@ -49,6 +51,7 @@ public record Assessment(
     MoistureModelResult model,
     HeatRecoveryResult recovery,
     Optional<ChangeResult> change,
+    TimelineResult timeline,
     CautionsResult cautions,
     List<Assumption> assumptions) {
   /** Copies the list. */

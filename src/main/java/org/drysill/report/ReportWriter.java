@@ -96,6 +96,7 @@ public final class ReportWriter {
     sections.put("condensation", condensation(subject));
     sections.put("heat_recovery", subject.recovery());
     sections.put("change", subject.change());
+    sections.put("timeline", subject.timeline());
     sections.put("options", subject.options());
     sections.put("cautions", subject.cautions().shown());
     Found found = Found.in(subject.results());

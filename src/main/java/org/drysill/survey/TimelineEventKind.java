@@ -13,6 +13,8 @@ public enum TimelineEventKind implements Worded {
   SUMMARY_SENT("summary sent", "summary given"),
   /** An urgent hazard was made safe. */
   MADE_SAFE("made safe"),
+  /** Work was planned and ordered. */
+  WORKS_ORDERED("works ordered", "work ordered", "works planned"),
   /** Work began. */
   WORKS_STARTED("works started", "work started"),
   /** Work ended. */

@@ -17,6 +17,7 @@ import org.drysill.yaml.Key;
  * @param previous an earlier survey of the same home, for before and after
  * @param instruments the instruments used
  * @param timeline what happened when, for the remediation edition
+ * @param hazard how the landlord classed the hazard, where the law has classes
  * @param photos photographs of the home as a whole
  * @param notInspected what could not be seen or reached
  */
@@ -39,6 +40,10 @@ public record Visit(
         Optional<String> previous,
     @Key(about = "The instruments used") List<Instrument> instruments,
     @Key(about = "What happened when, for the remediation edition") List<TimelineEvent> timeline,
+    @Key(
+            about = "How the landlord classed the hazard, where the law has classes of it",
+            example = "significant")
+        Optional<HazardClass> hazard,
     @Key(about = "Photographs of the home as a whole", example = "photos/north-side.jpg")
         List<Photo> photos,
     @Key(about = "What could not be seen or reached", example = "Roof void: no access")

@@ -31,13 +31,13 @@ public final class DrawnPhotos {
   private final Graphics2D pen;
   private final Random random;
 
-  private DrawnPhotos(int width, int height, long seed) {
-    image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+  private DrawnPhotos(int across, int down, long seed) {
+    image = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
     random = new Random(seed);
     pen = image.createGraphics();
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     pen.setColor(PAPER);
-    pen.fillRect(0, 0, width, height);
+    pen.fillRect(0, 0, across, down);
     pen.setColor(LINE);
     pen.setStroke(new BasicStroke(3, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
   }

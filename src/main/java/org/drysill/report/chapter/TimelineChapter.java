@@ -1,7 +1,9 @@
 package org.drysill.report.chapter;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.report.block.Block;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Section;
 import org.drysill.report.subject.Desk;
@@ -36,8 +38,11 @@ final class TimelineChapter implements Chapter {
                             Cells.text(Words.capital(e.by().orElse(Cells.NOTHING))),
                             Cells.text(e.note().map(Words::sentence).orElse(""))))
                 .toList(),
-            "As stated in the survey; the report does not judge who was responsible for what.");
-    return Optional.of(new Section("timeline", heading(events), "Timeline", false, List.of(grid)));
+            "As stated in the survey.");
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(grid);
+    blocks.addAll(LimitBlocks.of(desk.subject().timeline()));
+    return Optional.of(new Section("timeline", heading(events), "Timeline", false, blocks));
   }
 
   private static String heading(List<TimelineEvent> events) {

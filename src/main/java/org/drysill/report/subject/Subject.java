@@ -13,6 +13,7 @@ import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.assess.recovery.HeatRecoveryResult;
 import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.timeline.TimelineResult;
 import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.options.OptionsResult;
 import org.drysill.survey.Edition;
@@ -54,6 +55,7 @@ public record Subject(
         moisture(),
         model(),
         change(),
+        timeline(),
         cautions(),
         options,
         assessment.assumptions());
@@ -112,6 +114,11 @@ public record Subject(
   /** What changed since an earlier visit. */
   public Optional<ChangeResult> change() {
     return assessment.change();
+  }
+
+  /** The days of its story against limits of time. */
+  public TimelineResult timeline() {
+    return assessment.timeline();
   }
 
   /** What can hurt someone. */
