@@ -36,6 +36,7 @@ import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
 import org.drysill.survey.SurveyResult;
 import org.drysill.survey.log.Logs;
+import org.drysill.survey.share.ShareCopy;
 import org.drysill.yaml.JsonSchema;
 import org.drysill.yaml.Problem;
 
@@ -102,9 +103,22 @@ public final class Drysill {
    * @param stages told of each stage as it begins, in one or two words
    */
   public static Made report(Path file, Consumer<String> stages) {
+    return report(file, ReportWishes.NONE, stages);
+  }
+
+  /**
+   * The same, with wishes beyond the survey.
+   *
+   * @param file the survey file
+   * @param wishes which edition, and whether to share it
+   * @param stages told of each stage as it begins, in one or two words
+   */
+  public static Made report(Path file, ReportWishes wishes, Consumer<String> stages) {
     stages.accept("reading");
     Input input = read(file);
-    return new Made(input.visit().map(v -> compose(v, input.before(), stages)), input.problems());
+    Input wished = input.as(wishes);
+    return new Made(
+        wished.visit().map(v -> compose(v, wished.before(), stages)), input.problems());
   }
 
   /**
@@ -155,11 +169,30 @@ public final class Drysill {
     return new Input(visit.filter(v -> usable), before, problems);
   }
 
-  private record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {}
+  private record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {
+    Input as(ReportWishes wishes) {
+      Optional<Visit> wished = visit.map(v -> v.as(wishes));
+      return wishes.shared() && wished.isPresent()
+          ? shared(wished.get())
+          : new Input(wished, before, problems);
+    }
+
+    private Input shared(Visit wished) {
+      ShareCopy copy = new ShareCopy(wished.file());
+      return new Input(
+          Optional.of(new Visit(copy.of(wished.file()), wished.own().as(copy))),
+          before.map(then -> new Visit(copy.ofEarlier(then.file()), then.own().as(copy))),
+          problems);
+    }
+  }
 
   private record Visit(SurveyFile file, OwnFiles own) {
     static Visit of(SurveyFile file, ReferenceData data) {
       return new Visit(file, OwnFiles.read(file, data));
+    }
+
+    Visit as(ReportWishes wishes) {
+      return new Visit(file.with(wishes.of(file.survey())), own);
     }
   }
 

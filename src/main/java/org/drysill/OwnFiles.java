@@ -19,6 +19,7 @@ import org.drysill.survey.SurveyFile;
 import org.drysill.survey.log.LogLimits;
 import org.drysill.survey.log.Logs;
 import org.drysill.survey.log.read.LogReader;
+import org.drysill.survey.share.ShareCopy;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Reading;
@@ -54,6 +55,11 @@ record OwnFiles(
     Logs logs = namesLogs(file.survey()) ? logs(file) : Logs.none();
     logs.all().forEach(log -> problems.addAll(log.problems()));
     return new OwnFiles(data, weather, logs, problems);
+  }
+
+  /** The same for a copy that is shared. */
+  OwnFiles as(ShareCopy copy) {
+    return new OwnFiles(data, weather, copy.of(logs), problems);
   }
 
   boolean isUsable() {

@@ -3,14 +3,19 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
+import org.drysill.ReportWishes;
 import org.drysill.report.Output;
 import org.drysill.report.Report;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Renders the report of a survey. */
 @Command(
@@ -21,6 +26,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  drysill report home/survey.yaml",
+      "  drysill report home/survey.yaml --edition record",
+      "  drysill report home/survey.yaml --redact -o share.pdf",
       "  drysill report home/survey.yaml -o out.pdf --json results.json --html report.html"
     })
 final class ReportCommand implements Callable<Integer> {
@@ -42,14 +49,57 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--html", paramLabel = "<file>", description = "Also write one HTML file.")
   private Path html;
 
+  @Option(
+      names = "--edition",
+      paramLabel = "<edition>",
+      completionCandidates = Editions.class,
+      description =
+          "${COMPLETION-CANDIDATES}: for the surveyor, the owner's book, or the evidence of a"
+              + " remediation. Otherwise the one that the survey names. The figures are the same.")
+  private String edition;
+
+  @Option(
+      names = "--redact",
+      description =
+          "Make a copy to share: without names, address, photographs and free words, and without"
+              + " the survey inside; the figures are the same.")
+  private boolean redact;
+
+  @Spec private CommandSpec spec;
+
   ReportCommand(Console console) {
     this.console = console;
+  }
+
+  /** The words for the editions. */
+  static final class Editions extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    Editions() {
+      super(ReportWishes.editions());
+    }
+  }
+
+  private ReportWishes wishes() {
+    ReportWishes wishes = ReportWishes.NONE.shared(redact);
+    if (edition == null) {
+      return wishes;
+    }
+    if (!ReportWishes.editions().contains(edition)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "no edition "
+              + edition
+              + "; there are "
+              + String.join(", ", ReportWishes.editions()));
+    }
+    return wishes.withEdition(edition);
   }
 
   @Override
   public Integer call() {
     StageTimes times = new StageTimes();
-    Drysill.Made made = Drysill.report(survey, times);
+    Drysill.Made made = Drysill.report(survey, wishes(), times);
     if (talk.verbose) {
       times.lines().forEach(console::say);
     }
@@ -66,7 +116,7 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int write(Report report) throws IOException {
-    Path pdf = output == null ? beside(survey) : output;
+    Path pdf = output == null ? beside(survey, redact) : output;
     Output.write(pdf, report.pdf());
     if (json != null) {
       Output.write(json, report.json());
@@ -79,6 +129,13 @@ final class ReportCommand implements Callable<Integer> {
       console.say(report.verdict());
     }
     return ExitStatus.DONE.code();
+  }
+
+  /** {@code home/survey.yaml} gives {@code home/survey-share.pdf}, beside the whole report. */
+  private static Path beside(Path survey, boolean share) {
+    Path whole = beside(survey);
+    String name = whole.getFileName().toString();
+    return share ? whole.resolveSibling(name.replaceFirst("\\.pdf$", "-share.pdf")) : whole;
   }
 
   /** {@code home/survey.yaml} gives {@code home/survey.pdf}. */

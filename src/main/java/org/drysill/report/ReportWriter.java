@@ -69,6 +69,16 @@ public final class ReportWriter {
   }
 
   private static List<Attachment> attachments(Subject subject, byte[] json) {
+    Attachment results =
+        new Attachment(
+            "results.json",
+            "application/json",
+            "Every figure with its working",
+            Attachment.Relation.DATA,
+            json);
+    if (subject.file().shared()) {
+      return List.of(results);
+    }
     return List.of(
         Attachment.ofText(
             "survey.yaml",
@@ -76,12 +86,7 @@ public final class ReportWriter {
             "The survey as it was read",
             Attachment.Relation.SOURCE,
             subject.file().text()),
-        new Attachment(
-            "results.json",
-            "application/json",
-            "Every figure with its working",
-            Attachment.Relation.DATA,
-            json));
+        results);
   }
 
   /** The results by the names of the survey format. */

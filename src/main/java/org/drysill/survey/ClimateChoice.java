@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Shorthand;
 
@@ -15,6 +16,6 @@ import org.drysill.yaml.Shorthand;
 public record ClimateChoice(
     @Key(about = "The id of a reference climate", example = "uk-midlands", vocabulary = "climate")
         Optional<String> location,
-    @Key(about = "An hourly weather file in the EPW layout", example = "weather.epw", file = true)
+    @Renamed(Renamed.As.FILE) @Key(about = "An hourly weather file in the EPW layout", example = "weather.epw", file = true)
         Optional<String> file,
     @Key(about = "Twelve monthly means of your own") Optional<MonthlyClimate> monthly) {}

@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Key;
 
 /**
@@ -13,5 +14,5 @@ import org.drysill.yaml.Key;
 public record CombustionAppliance(
     @Key(about = "What it is", example = "open-flued fire") ApplianceKind kind,
     @Key(about = "What it burns", example = "mains gas") Optional<Fuel> fuel,
-    @Key(about = "The id of the room that it stands in", example = "living")
+    @Renamed(Renamed.As.ID) @Key(about = "The id of the room that it stands in", example = "living")
         Optional<String> room) {}

@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -13,7 +14,7 @@ import org.drysill.yaml.Quantity;
  * @param width width of the door leaf
  */
 public record Door(
-    @Key(about = "The id of the other room", example = "hall") String to,
+    @Renamed(Renamed.As.ID) @Key(about = "The id of the other room", example = "hall") String to,
     @Key(
             about = "Gap under the door",
             dimension = Dimension.LENGTH,

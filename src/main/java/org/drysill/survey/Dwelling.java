@@ -2,6 +2,7 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -32,7 +33,7 @@ import org.drysill.yaml.Quantity;
  * @param longitude longitude, east positive
  */
 public record Dwelling(
-    @Key(about = "Address or property reference", example = "4 Sample Terrace")
+    @Renamed(Renamed.As.ADDRESS) @Key(about = "Address or property reference", example = "4 Sample Terrace")
         Optional<String> address,
     @Key(about = "What kind of home", example = "mid-terrace house") Optional<DwellingType> type,
     @Key(

@@ -2,6 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -26,12 +28,13 @@ import org.drysill.yaml.Quantity;
  * @param declaredHeatRecovery heat recovery that its maker declares
  * @param duct the duct between it and the outside
  * @param heatRecoveryTests temperatures taken at it
+ * @param filter its filter
  * @param photos photographs
  * @param notes what else was seen
  */
 public record Fan(
-    @Key(about = "Short name", example = "kitchen-hr", id = true) String id,
-    @Key(about = "Name in the report", example = "Kitchen unit") Optional<String> name,
+    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-hr", id = true) String id,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "Kitchen unit") Optional<String> name,
     @Key(about = "What it is", example = "alternating heat recovery") FanKind kind,
     @Key(
             about = "Flow that its maker declares",
@@ -89,7 +92,7 @@ public record Fan(
             max = 24,
             example = "2 h")
         Optional<Quantity> hoursPerDay,
-    @Key(about = "The id of the unit that alternates with it", example = "living-hr")
+    @Renamed(Renamed.As.ID) @Key(about = "The id of the unit that alternates with it", example = "living-hr")
         Optional<String> pairedWith,
     @Key(
             about = "Heat recovery that its maker declares",
@@ -103,8 +106,9 @@ public record Fan(
         Optional<Quantity> declaredHeatRecovery,
     @Key(about = "The duct between it and the outside") Optional<Duct> duct,
     @Key(about = "Temperatures taken at it") List<HeatRecoveryTest> heatRecoveryTests,
-    @Key(about = "Photographs", example = "photos/fan.jpg") List<Photo> photos,
-    @Key(about = "What else was seen", example = "Switched off at the isolator")
+    @Key(about = "Its filter") Optional<Filter> filter,
+    @LeftOut @Key(about = "Photographs", example = "photos/fan.jpg") List<Photo> photos,
+    @LeftOut @Key(about = "What else was seen", example = "Switched off at the isolator")
         Optional<String> notes) {
   /** Copies the lists. */
   public Fan {

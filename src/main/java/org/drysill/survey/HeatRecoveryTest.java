@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -74,8 +75,8 @@ public record HeatRecoveryTest(
         Optional<Quantity> exhaust,
     @Key(about = "The temperatures are averages over whole cycles", example = "yes")
         Optional<YesNo> wholeCycle,
-    @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument,
-    @Key(
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument,
+    @Renamed(Renamed.As.FILE) @Key(
             about = "A CSV log of temperatures through whole cycles",
             example = "logs/cycle.csv",
             file = true)

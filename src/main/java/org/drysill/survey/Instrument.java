@@ -2,6 +2,7 @@ package org.drysill.survey;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -18,7 +19,7 @@ import org.drysill.yaml.Quantity;
  * @param co2Accuracy accuracy of CO2, plus or minus
  */
 public record Instrument(
-    @Key(about = "Short name that readings refer to", example = "th1") String id,
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "Short name that readings refer to", example = "th1") String id,
     @Key(about = "What it measures", example = "thermo-hygrometer") InstrumentKind kind,
     @Key(about = "Date of the last calibration", example = "2025-10-01")
         Optional<LocalDate> calibrated,

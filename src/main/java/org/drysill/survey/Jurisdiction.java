@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Shorthand;
 
@@ -14,5 +15,5 @@ import org.drysill.yaml.Shorthand;
 public record Jurisdiction(
     @Key(about = "The id of a rule set", example = "england", vocabulary = "rule set")
         Optional<String> rules,
-    @Key(about = "A rule-set file of your own", example = "my-rules.yaml", file = true)
+    @Renamed(Renamed.As.FILE) @Key(about = "A rule-set file of your own", example = "my-rules.yaml", file = true)
         Optional<String> file) {}

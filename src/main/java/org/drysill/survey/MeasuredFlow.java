@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -26,4 +27,4 @@ public record MeasuredFlow(
             example = "11 l/s")
         Quantity value,
     @Key(about = "When", example = "2026-01-22T10:40") Optional<Moment> at,
-    @Key(about = "The id of the instrument", example = "hood") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "hood") Optional<String> instrument) {}

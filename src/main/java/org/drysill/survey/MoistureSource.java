@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -70,4 +71,4 @@ public record MoistureSource(
             high = 30,
             example = "0.4 kg/day")
         Optional<Quantity> rate,
-    @Key(about = "What else", example = "fish tank") Optional<String> note) {}
+    @LeftOut @Key(about = "What else", example = "fish tank") Optional<String> note) {}

@@ -2,6 +2,7 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -44,7 +45,7 @@ public record MonthlyClimate(
             size = 12,
             example = "[4.5, 4.5, 4.4, 3.9, 3.8, 3.4, 3.3, 3.3, 3.5, 3.8, 3.9, 4.1]")
         List<Quantity> wind,
-    @Key(about = "Where the figures come from", example = "own weather station 2015 to 2025")
+    @LeftOut @Key(about = "Where the figures come from", example = "own weather station 2015 to 2025")
         Optional<String> source) {
   /** Copies the lists. */
   public MonthlyClimate {

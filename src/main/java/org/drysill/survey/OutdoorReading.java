@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -35,4 +36,4 @@ public record OutdoorReading(
             low = 15,
             example = "88 %")
         Optional<Quantity> humidity,
-    @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}

@@ -1,6 +1,7 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -46,4 +47,4 @@ public record RoomReading(
             high = 6000,
             example = "900 ppm")
         Optional<Quantity> co2,
-    @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}

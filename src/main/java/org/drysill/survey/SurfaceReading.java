@@ -1,6 +1,8 @@
 package org.drysill.survey;
 
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -49,5 +51,5 @@ public record SurfaceReading(
             high = 45,
             example = "3.2 C")
         Optional<Quantity> outdoor,
-    @Key(about = "Where on it", example = "lower edge") Optional<String> atPoint,
-    @Key(about = "The id of the instrument", example = "ir1") Optional<String> instrument) {}
+    @LeftOut @Key(about = "Where on it", example = "lower edge") Optional<String> atPoint,
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "ir1") Optional<String> instrument) {}

@@ -30,4 +30,9 @@ public record Survey(
     outdoorReadings = List.copyOf(outdoorReadings);
     rooms = List.copyOf(rooms);
   }
+
+  /** The same with another account of the visit. */
+  public Survey with(Visit other) {
+    return new Survey(drysill, other, dwelling, prices, outdoorReadings, outdoorLogger, rooms, options);
+  }
 }

@@ -20,6 +20,8 @@ import org.drysill.yaml.Problem;
  * @param files the bytes of every file that it names, by the path as written, logs aside
  * @param pictures the photographs among them, ready for print, by the path as written
  * @param folder the folder that its paths start from
+ * @param shared true for a copy without names, addresses, photographs and free words, of which the
+ *     text is for its hash alone
  */
 public record SurveyFile(
     Survey survey,
@@ -29,11 +31,17 @@ public record SurveyFile(
     List<Problem> warnings,
     Map<String, byte[]> files,
     Map<String, Picture> pictures,
-    Path folder) {
+    Path folder,
+    boolean shared) {
   /** Copies the collections. */
   public SurveyFile {
     warnings = List.copyOf(warnings);
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
     pictures = Collections.unmodifiableMap(new LinkedHashMap<>(pictures));
+  }
+
+  /** The same file, its survey changed in what it asks of the report. */
+  public SurveyFile with(Survey other) {
+    return new SurveyFile(other, previous, name, text, warnings, files, pictures, folder, shared);
   }
 }

@@ -95,7 +95,8 @@ public final class SurveyReader {
                         warnings,
                         files,
                         pictures,
-                        folder)),
+                        folder,
+                        false)),
         problems);
   }
 

@@ -2,6 +2,7 @@ package org.drysill.survey;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Key;
 
 /**
@@ -15,5 +16,5 @@ import org.drysill.yaml.Key;
 public record TimelineEvent(
     @Key(about = "The day", example = "2025-02-03") LocalDate date,
     @Key(about = "What happened", example = "reported") TimelineEventKind event,
-    @Key(about = "Who did it, by role rather than by name", example = "tenant") Optional<String> by,
-    @Key(about = "In one sentence", example = "Mould behind wardrobe") Optional<String> note) {}
+    @LeftOut @Key(about = "Who did it, by role rather than by name", example = "tenant") Optional<String> by,
+    @LeftOut @Key(about = "In one sentence", example = "Mould behind wardrobe") Optional<String> note) {}

@@ -3,6 +3,7 @@ package org.drysill.survey;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Key;
 
 /**
@@ -22,19 +23,19 @@ import org.drysill.yaml.Key;
  * @param notInspected what could not be seen or reached
  */
 public record Visit(
-    @Key(about = "The reference of the visit in your files", example = "HX-0042/1")
+    @LeftOut @Key(about = "The reference of the visit in your files", example = "HX-0042/1")
         Optional<String> reference,
     @Key(about = "The day of the visit", example = "2026-01-22") LocalDate date,
     @Key(about = "Which edition of the report: survey, record or remediation", example = "survey")
         Optional<Edition> edition,
-    @Key(about = "Who took the readings") Optional<Surveyor> surveyor,
-    @Key(about = "Who the report is for", example = "Owner of 4 Sample Terrace")
+    @LeftOut @Key(about = "Who took the readings") Optional<Surveyor> surveyor,
+    @LeftOut @Key(about = "Who the report is for", example = "Owner of 4 Sample Terrace")
         Optional<String> preparedFor,
-    @Key(
+    @LeftOut @Key(
             about = "Why the home was visited, in one sentence",
             example = "Water on the bedroom windows on most winter mornings")
         Optional<String> reason,
-    @Key(
+    @LeftOut @Key(
             about = "An earlier survey of the same home, for before and after",
             example = "../2025-02-11/survey.yaml")
         Optional<String> previous,
@@ -44,9 +45,9 @@ public record Visit(
             about = "How the landlord classed the hazard, where the law has classes of it",
             example = "significant")
         Optional<HazardClass> hazard,
-    @Key(about = "Photographs of the home as a whole", example = "photos/north-side.jpg")
+    @LeftOut @Key(about = "Photographs of the home as a whole", example = "photos/north-side.jpg")
         List<Photo> photos,
-    @Key(about = "What could not be seen or reached", example = "Roof void: no access")
+    @LeftOut @Key(about = "What could not be seen or reached", example = "Roof void: no access")
         List<String> notInspected) {
   /** Copies the lists. */
   public Visit {
@@ -54,5 +55,22 @@ public record Visit(
     timeline = List.copyOf(timeline);
     photos = List.copyOf(photos);
     notInspected = List.copyOf(notInspected);
+  }
+
+  /** The same, for another edition of the report. */
+  public Visit with(Edition other) {
+    return new Visit(
+        reference,
+        date,
+        Optional.of(other),
+        surveyor,
+        preparedFor,
+        reason,
+        previous,
+        instruments,
+        timeline,
+        hazard,
+        photos,
+        notInspected);
   }
 }

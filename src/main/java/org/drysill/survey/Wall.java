@@ -2,6 +2,7 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -15,8 +16,8 @@ import org.drysill.yaml.Quantity;
  * @param layers its layers from the room to the outside
  */
 public record Wall(
-    @Key(about = "Short name", example = "kitchen-n-wall", id = true) String id,
-    @Key(about = "Name in the report", example = "North wall") Optional<String> name,
+    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-n-wall", id = true) String id,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North wall") Optional<String> name,
     @Key(
             about = "Area",
             dimension = Dimension.AREA,

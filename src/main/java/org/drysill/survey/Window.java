@@ -2,6 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
+import org.drysill.survey.share.LeftOut;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -24,8 +26,8 @@ import org.drysill.yaml.Quantity;
  * @param photos photographs
  */
 public record Window(
-    @Key(about = "Short name", example = "kitchen-n", id = true) String id,
-    @Key(about = "Name in the report", example = "North window") Optional<String> name,
+    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-n", id = true) String id,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North window") Optional<String> name,
     @Key(about = "Where it looks", example = "N") Optional<Orientation> orientation,
     @Key(
             about = "Width of the structural opening",
@@ -73,7 +75,7 @@ public record Window(
     @Key(about = "Temperatures of its room side") List<SurfaceReading> readings,
     @Key(about = "How often water is seen on it", example = "daily")
         Optional<CondensationSeen> condensationSeen,
-    @Key(about = "Photographs", example = "photos/window.jpg") List<Photo> photos) {
+    @LeftOut @Key(about = "Photographs", example = "photos/window.jpg") List<Photo> photos) {
   /** Copies the lists. */
   public Window {
     readings = List.copyOf(readings);

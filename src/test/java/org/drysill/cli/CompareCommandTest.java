@@ -118,6 +118,9 @@ class CompareCommandTest {
   void the_report_and_the_results_of_the_later_visit_are_written_with_the_change()
       throws IOException {
     String later = Files.readString(Path.of(AFTER)).replace("  previous: before/survey.yaml\n", "");
+    Path photo = Path.of(AFTER).resolveSibling("photos/bedroom-corner.jpg");
+    Files.createDirectories(folder.resolve("photos"));
+    Files.copy(photo, folder.resolve("photos").resolve(photo.getFileName()));
     Path pdf = folder.resolve("out.pdf");
     Path json = folder.resolve("out.json");
     int status =

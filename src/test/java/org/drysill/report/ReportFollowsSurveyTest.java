@@ -37,18 +37,23 @@ class ReportFollowsSurveyTest {
     try {
       String survey = Files.readString(TERRACE);
       assertThat(survey).containsOnlyOnce(part);
-      Path logs = Files.createDirectories(folder.resolve("logs"));
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(TERRACE.resolveSibling("logs"))) {
-        for (Path log : files) {
-          Files.copy(log, logs.resolve(log.getFileName()), StandardCopyOption.REPLACE_EXISTING);
-        }
-      }
+      copy("logs");
+      copy("photos");
       Path file = Files.writeString(folder.resolve("survey.yaml"), survey.replace(part, by));
       Rendered report = Rendered.of(file);
       assertThat(report.outside()).isEmpty();
       return read(report);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private void copy(String beside) throws IOException {
+    Path to = Files.createDirectories(folder.resolve(beside));
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(TERRACE.resolveSibling(beside))) {
+      for (Path file : files) {
+        Files.copy(file, to.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
     }
   }
 

@@ -151,10 +151,11 @@ class SurveyReaderTest {
 
   @Test
   void a_file_is_read_once_however_often_it_is_named() throws IOException {
-    write(folder.resolve("p.png"), "x");
+    Files.copy(SURVEYS.resolve("photos/corner.png"), folder.resolve("p.png"));
     SurveyResult result =
         read("survey.yaml", SMALL.replace("use: kitchen", "use: kitchen, photos: [p.png, p.png]"));
     assertThat(result.file().orElseThrow().files()).containsOnlyKeys("p.png");
+    assertThat(result.file().orElseThrow().pictures()).containsOnlyKeys("p.png");
   }
 
   @Test
@@ -186,7 +187,7 @@ class SurveyReaderTest {
     }
     SurveyResult result =
         read("survey.yaml", SMALL.replace("use: kitchen", "use: kitchen, photos: [p.png]"));
-    assertThat(codes(result)).containsExactly("S014 rooms[0].photos[0]");
+    assertThat(codes(result)).containsExactly("S014 rooms[0].photos[0].file");
   }
 
   @Test

@@ -20,6 +20,15 @@ import org.drysill.yaml.Problem;
 
 /** From what and by what the report was made, and the survey as it was read. */
 final class RecordChapter implements Chapter {
+  private static final String AGAIN =
+      " The same survey and the same version give the same report, byte for byte.";
+  private static final String WHOLE =
+      "The survey and the results travel inside this file as attachments." + AGAIN;
+  private static final String SHARED =
+      "The results travel inside this file as an attachment; the survey does not, for this is a copy"
+          + " to share. Whoever has the whole report can see by the hash that both are of one"
+          + " survey."
+          + AGAIN;
   private static final int LONGEST_LISTING = 2000;
 
   @Override
@@ -35,12 +44,13 @@ final class RecordChapter implements Chapter {
             List.of(),
             "",
             "",
-            "The survey and the results travel inside this file as attachments. The same survey"
-                + " and the same version give the same report, byte for byte."));
+            desk.subject().file().shared() ? SHARED : WHOLE));
     blocks.add(new Facts(List.of(), facts));
     warnings(blocks, desk.subject().file().warnings());
-    blocks.add(new Subhead(List.of(), "The survey as it was read"));
-    blocks.add(listing(desk.subject().file().text()));
+    if (!desk.subject().file().shared()) {
+      blocks.add(new Subhead(List.of(), "The survey as it was read"));
+      blocks.add(listing(desk.subject().file().text()));
+    }
     return Optional.of(
         new Section(
             "record",

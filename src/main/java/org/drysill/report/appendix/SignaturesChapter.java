@@ -30,8 +30,8 @@ final class SignaturesChapter implements Chapter {
                     List.of(),
                     "",
                     "",
-                    "Whoever signs confirms the readings or the receipt of this report, and no"
-                        + " view on who was responsible for what."),
-                new Signatures(List.of(), List.of(surveyor, "For the landlord", "Received by")))));
+                    "Whoever signs confirms the readings, the works or the receipt of this report,"
+                        + " and nothing beyond that."),
+                new Signatures(List.of(), List.of(surveyor, "Works carried out by", "For the landlord", "Received by")))));
   }
 }

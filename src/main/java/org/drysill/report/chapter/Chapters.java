@@ -18,7 +18,13 @@ public final class Chapters {
   public static final Chapter HUMIDITY = new HumidityChapter();
 
   /** Condensation and mould. */
-  public static final Chapter COLD = new ColdChapter();
+  public static final Chapter COLD = new ColdChapter(ColdChapter.Depth.WHOLE);
+
+  /** Of it where, why, from when, and what would stop it. */
+  public static final Chapter COLD_PLACES = new ColdChapter(ColdChapter.Depth.PLACES);
+
+  /** Of it what stands behind that. */
+  public static final Chapter COLD_TABLES = new ColdChapter(ColdChapter.Depth.TABLES);
 
   /** Water within built-up walls. */
   public static final Chapter WALLS = new WallsChapter();

@@ -21,27 +21,66 @@ final class ColdChapter implements Chapter {
   private static final int CHARTS = 2;
   private static final int HEAT_ROWS = 16;
 
+  /** How much of it is told. */
+  enum Depth {
+    /** All in one place. */
+    WHOLE,
+    /** Where, why, from when, and what would stop it. */
+    PLACES,
+    /** What stands behind that. */
+    TABLES
+  }
+
+  private final Depth depth;
+
+  ColdChapter(Depth depth) {
+    this.depth = depth;
+  }
+
   @Override
   public Optional<Section> write(Desk desk) {
     CondensationResult cold = desk.subject().condensation();
-    if (cold.places().isEmpty()) {
-      return Optional.empty();
-    }
+    return cold.places().isEmpty() ? Optional.empty() : Optional.of(section(desk, cold));
+  }
+
+  private Section section(Desk desk, CondensationResult cold) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Prose(
-            List.of(),
-            "",
-            "",
-            "The temperature factor says how warm a surface is between outdoors (0) and the room "
-                + "(1). Walls are held against mould, which grows where the air at the surface "
-                + "stays moist for weeks; glass against water on cold nights."));
+    if (depth != Depth.PLACES) {
+      blocks.add(
+          new Prose(
+              List.of(),
+              "",
+              "",
+              "The temperature factor says how warm a surface is between outdoors (0) and the room "
+                  + "(1). Walls are held against mould, which grows where the air at the surface "
+                  + "stays moist for weeks; glass against water on cold nights."));
+    }
+    if (depth != Depth.TABLES) {
+      places(desk, cold, blocks);
+    }
+    if (depth != Depth.PLACES) {
+      tables(desk, cold, blocks);
+    }
+    return depth == Depth.TABLES
+        ? new Section(
+            "cold-tables",
+            "Condensation and mould, place by place and month by month",
+            "Condensation and mould by month",
+            false,
+            blocks)
+        : new Section("cold", heading(cold), "Condensation and mould", false, blocks);
+  }
+
+  private static void places(Desk desk, CondensationResult cold, List<Block> blocks) {
     if (ColdPage.hasRows(cold)) {
       blocks.add(ColdPage.of(desk, cold));
     }
     if (!cold.neverDry().isEmpty()) {
       blocks.add(new Bullets(List.of(), cold.neverDry()));
     }
+  }
+
+  private static void tables(Desk desk, CondensationResult cold, List<Block> blocks) {
     if (!cold.glazing().isEmpty()) {
       blocks.add(GlazingTable.of(desk, cold.glazing()));
     }
@@ -64,7 +103,6 @@ final class ColdChapter implements Chapter {
                   + String.join(
                       " ", cold.vapour().stream().map(Words::sentence).distinct().toList())));
     }
-    return Optional.of(new Section("cold", heading(cold), "Condensation and mould", false, blocks));
   }
 
   /** Walls first; of a window only its coldest part, since the others differ little by month. */

@@ -9,16 +9,13 @@ import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
 import org.drysill.report.block.Fact;
 import org.drysill.report.block.Facts;
-import org.drysill.report.block.Grid;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.subject.Desk;
-import org.drysill.report.table.Cells;
+import org.drysill.report.table.InstrumentTable;
 import org.drysill.report.words.Words;
 import org.drysill.survey.Dwelling;
-import org.drysill.survey.Instrument;
 import org.drysill.survey.Visit;
-import org.drysill.yaml.Quantity;
 import org.drysill.yaml.Worded;
 
 /** The home and the visit: facts, who, with what, what was not inspected. */
@@ -35,7 +32,7 @@ final class HomeChapter implements Chapter {
     Visit visit = desk.subject().survey().visit();
     blocks.add(new Facts(List.of(), visit(visit)));
     if (!visit.instruments().isEmpty()) {
-      blocks.add(instruments(visit.instruments()));
+      blocks.add(InstrumentTable.of("Instruments", visit.instruments()));
     }
     if (!visit.notInspected().isEmpty()) {
       blocks.add(new Subhead(List.of(), "What was not inspected"));
@@ -118,39 +115,5 @@ final class HomeChapter implements Chapter {
     visit.preparedFor().ifPresent(p -> facts.add(new Fact("Prepared for", p)));
     visit.reason().ifPresent(r -> facts.add(new Fact("Reason", Words.sentence(r))));
     return facts;
-  }
-
-  private static Grid instruments(List<Instrument> instruments) {
-    return new Grid(
-        List.of(),
-        "Instruments",
-        List.of(
-            Cells.words("name", 22),
-            Cells.words("kind"),
-            Cells.words("accuracy stated", 44),
-            Cells.words("calibrated", 28)),
-        instruments.stream()
-            .map(
-                i ->
-                    Cells.row(
-                        Cells.text(i.id()),
-                        Cells.text(Words.capital(i.kind().word())),
-                        Cells.text(accuracy(i)),
-                        Cells.text(i.calibrated().map(Words::date).orElse("not stated"))))
-            .toList(),
-        "");
-  }
-
-  private static String accuracy(Instrument instrument) {
-    List<String> stated = new ArrayList<>();
-    for (Optional<Quantity> accuracy :
-        List.of(
-            instrument.temperatureAccuracy(),
-            instrument.humidityAccuracy(),
-            instrument.flowAccuracy(),
-            instrument.co2Accuracy())) {
-      accuracy.ifPresent(a -> stated.add("±\u00a0" + a.written().replace(' ', '\u00a0')));
-    }
-    return stated.isEmpty() ? "not stated" : String.join(", ", stated);
   }
 }

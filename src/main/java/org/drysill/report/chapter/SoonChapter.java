@@ -1,9 +1,15 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.surfaces.ColdPlace;
+import org.drysill.assess.surfaces.CondensationResult;
+import org.drysill.assess.surfaces.SurfaceClass;
+import org.drysill.assess.surfaces.months.Risk;
 import org.drysill.options.RankedMeasure;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
@@ -21,6 +27,7 @@ import org.drysill.report.words.Words;
  */
 final class SoonChapter implements Chapter {
   private static final int EACH = 4;
+  private static final int WATCHED = 3;
 
   @Override
   public Optional<Section> write(Desk desk) {
@@ -39,10 +46,11 @@ final class SoonChapter implements Chapter {
     desk.subject().options().first().forEach(f -> now.add(FirstSteps.step(desk, f)));
     ranked.stream().filter(m -> free(m)).limit(EACH).map(m -> brief(desk, m)).forEach(now::add);
     group(blocks, "This week", now);
-    List<String> readings = WouldChange.readings(desk);
-    if (!readings.isEmpty()) {
+    List<String> winter = new ArrayList<>(watched(desk.subject().condensation()));
+    WouldChange.readings(desk).stream().limit(EACH).forEach(winter::add);
+    if (!winter.isEmpty()) {
       blocks.add(new Subhead(List.of(), "This winter"));
-      blocks.add(new Bullets(List.of(), readings.stream().limit(EACH).toList()));
+      blocks.add(new Bullets(List.of(), winter));
     }
     group(
         blocks,
@@ -55,6 +63,26 @@ final class SoonChapter implements Chapter {
             "What to do and when",
             false,
             blocks));
+  }
+
+  /** Places at risk, walls before windows, the coldest first, each once. */
+  private static List<String> watched(CondensationResult cold) {
+    Map<String, ColdPlace> places = new LinkedHashMap<>();
+    for (SurfaceClass kind : SurfaceClass.values()) {
+      cold.coldestFirst().stream()
+          .filter(p -> p.surface() == kind && p.months().gravest() != Risk.NONE)
+          .forEach(p -> places.putIfAbsent(p.item(), p));
+    }
+    return places.values().stream().limit(WATCHED).map(SoonChapter::watched).toList();
+  }
+
+  private static String watched(ColdPlace place) {
+    return ColdChapter.named(place)
+        + (place.surface() == SurfaceClass.GLASS
+            ? ": wipe the water off on cold mornings, and let the room air."
+            : ": look at it in "
+                + Words.months(place.months().monthsAtRisk())
+                + ", leave air between it and furniture, and write down the day when mould shows.");
   }
 
   private static boolean free(RankedMeasure measure) {

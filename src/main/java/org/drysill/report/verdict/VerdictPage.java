@@ -16,6 +16,9 @@ import org.drysill.report.words.Words;
 
 /** Writes the first page. */
 public final class VerdictPage {
+  private static final String SHARED =
+      "names, address, references, photographs, notes and other free words, names of files and the"
+          + " survey itself are left out. The figures are those of the whole report.";
   private static final int STEPS = 4;
   private static final int STEP_TEXT = 230;
   private static final int READINGS = 3;
@@ -27,7 +30,7 @@ public final class VerdictPage {
     State state = State.of(desk.subject());
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        new Prose(List.of(Note.led("How sure?", howSure(desk))), "lead", "", Lead.of(desk, state)));
+        new Prose(notes(desk), "lead", "", Lead.of(desk, state)));
     blocks.add(new Subhead(List.of(), "What we found"));
     blocks.add(FoundTable.of(desk));
     List<Block> steps = ToDo.brief(desk, STEPS, STEP_TEXT);
@@ -39,6 +42,13 @@ public final class VerdictPage {
     blocks.add(new Prose(List.of(), "", "", WouldChange.brief(desk, READINGS)));
     return new Section(
         "verdict", Headline.of(state, desk.subject().edition()), "What we found", false, blocks);
+  }
+
+  private static List<Note> notes(Desk desk) {
+    Note howSure = Note.led("How sure?", howSure(desk));
+    return desk.subject().file().shared()
+        ? List.of(Note.led("A copy to share:", SHARED), howSure)
+        : List.of(howSure);
   }
 
   private static String howSure(Desk desk) {

@@ -4,8 +4,10 @@ import java.util.List;
 import org.drysill.report.appendix.Appendices;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.chapter.Chapters;
+import org.drysill.report.household.Household;
 import org.drysill.report.logged.LogChapter;
 import org.drysill.report.photo.PhotosChapter;
+import org.drysill.report.remedy.Remedy;
 import org.drysill.survey.Edition;
 
 /** Which chapters an edition has, in its order. The figures are the same in all of them. */
@@ -37,13 +39,18 @@ final class Plan {
   private static final List<Chapter> RECORD =
       List.of(
           Chapters.SOON,
-          Chapters.CHANGE,
+          Household.SINCE,
+          Household.HOUSE,
+          Chapters.COLD_PLACES,
+          PhotosChapter.CHAPTER,
+          Chapters.CAUTIONS,
+          Household.BEHIND,
           Chapters.HOME,
           Chapters.ROOMS,
+          Chapters.CHANGE,
           Chapters.OPTIONS,
-          Chapters.CAUTIONS,
           Chapters.AIR,
-          Chapters.COLD,
+          Chapters.COLD_TABLES,
           Chapters.WALLS,
           Chapters.HUMIDITY,
           LogChapter.CHAPTER,
@@ -51,7 +58,6 @@ final class Plan {
           Chapters.FANS,
           Chapters.RULES,
           Chapters.TIMELINE,
-          PhotosChapter.CHAPTER,
           Appendices.METHOD,
           Appendices.READINGS,
           Appendices.ASSUMPTIONS,
@@ -62,8 +68,14 @@ final class Plan {
   private static final List<Chapter> REMEDIATION =
       List.of(
           Chapters.TIMELINE,
+          Remedy.WORKS,
           Chapters.CHANGE,
           PhotosChapter.CHAPTER,
+          Remedy.MEASURED,
+          Remedy.REMAINS,
+          Chapters.CAUTIONS,
+          Appendices.SIGNATURES,
+          Household.BEHIND,
           Chapters.HOME,
           Chapters.ROOMS,
           Chapters.AIR,
@@ -74,12 +86,10 @@ final class Plan {
           Chapters.FANS,
           Chapters.MOISTURE,
           Chapters.OPTIONS,
-          Chapters.CAUTIONS,
           Chapters.RULES,
           Appendices.METHOD,
           Appendices.READINGS,
           Appendices.ASSUMPTIONS,
-          Appendices.SIGNATURES,
           Appendices.WORKINGS,
           Appendices.SOURCES,
           Appendices.RECORD);

@@ -70,7 +70,8 @@ public record ReportView(
         subject.ventilation().rules().paper().word(),
         Words.shortened(subject.address(), HEAD_LENGTH),
         visit.reference().map(r -> "Visit " + Words.shortened(r, 40) + " · ").orElse("Visit of ")
-            + Words.date(visit.date()),
+            + Words.date(visit.date())
+            + (subject.file().shared() ? " · copy to share" : ""),
         visit.preparedFor().orElse(""),
         visit.surveyor().map(s -> s.name()).orElse(""),
         verdict,

@@ -21,9 +21,6 @@ final class PictureReader {
   /** A telephone of 2025 takes up to 50 million in one file. */
   static final long MOST_DOTS = 60_000_000;
 
-  /** Nothing can be made out on fewer. */
-  static final int FEWEST = 16;
-
   /** No side may be longer, whatever the other. */
   static final int LONGEST = 30_000;
 
@@ -53,15 +50,11 @@ final class PictureReader {
   }
 
   private static void checkSize(int width, int height) throws BadPicture {
-    String found = width + " × " + height + " dots";
     if ((long) width * height > MOST_DOTS || Math.max(width, height) > LONGEST) {
       throw new BadPicture(
           SurveyCode.PHOTO_TOO_LARGE,
-          found,
+          width + " × " + height + " dots",
           "at most " + MOST_DOTS / 1_000_000 + " million dots, no side longer than " + LONGEST);
-    }
-    if (Math.min(width, height) < FEWEST) {
-      throw damaged(found);
     }
   }
 

@@ -1,0 +1,45 @@
+package org.drysill;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drysill.survey.Edition;
+import org.drysill.survey.Survey;
+import org.drysill.yaml.Worded;
+
+/**
+ * What is asked of a report beyond its survey.
+ *
+ * @param edition the edition, in the place of the one that the survey names
+ * @param shared true for a copy without names, addresses, photographs and free words
+ */
+public record ReportWishes(Optional<Edition> edition, boolean shared) {
+  /** Nothing beyond the survey. */
+  public static final ReportWishes NONE = new ReportWishes(Optional.empty(), false);
+
+  /** The words for the editions. */
+  public static List<String> editions() {
+    return Arrays.stream(Edition.values()).map(Worded::word).toList();
+  }
+
+  /**
+   * The same, with an edition.
+   *
+   * @param word one of {@link #editions}
+   * @throws IllegalArgumentException where it is none of them
+   */
+  public ReportWishes withEdition(String word) {
+    return new ReportWishes(
+        Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), shared);
+  }
+
+  /** The same, for a copy that is shared or not. */
+  public ReportWishes shared(boolean share) {
+    return new ReportWishes(edition, share);
+  }
+
+  Survey of(Survey survey) {
+    return edition.map(e -> survey.with(survey.visit().with(e))).orElse(survey);
+  }
+}
