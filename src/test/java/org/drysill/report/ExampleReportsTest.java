@@ -199,7 +199,7 @@ class ExampleReportsTest {
     int last = pageWith(pages, "Whattwovisitscanshow");
     assertThat(last).isEqualTo(first + 1);
     assertThat(pages.get(last))
-        .contains("Thatachangeisshowndoesnotsaywhatcausedit", "Thehomeandthevisit");
+        .contains("Thatachangeisshowndoesnotsaywhatcausedit", "Photographs");
     assertThat(pages.get(first) + pages.get(last))
         .doesNotContainIgnoringCase("fault")
         .doesNotContainIgnoringCase("blame")

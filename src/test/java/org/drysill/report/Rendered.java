@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.drysill.Drysill;
+import org.drysill.ReportWishes;
 import org.drysill.report.pdf.TextOutside;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -27,19 +28,37 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * @param outside letters that stand outside the page or at its very edge
  */
 record Rendered(Report report, List<String> first, List<String> pages, List<String> outside) {
-  private static final Map<Path, Rendered> MADE = new ConcurrentHashMap<>();
+  private static final Map<Asked, Rendered> MADE = new ConcurrentHashMap<>();
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
   static Rendered example(String name) {
-    return of(Path.of("example-surveys", name, "survey.yaml"));
+    return example(name, ReportWishes.NONE);
+  }
+
+  static Rendered example(String name, ReportWishes wishes) {
+    return of(Path.of("example-surveys", name, "survey.yaml"), wishes);
+  }
+
+  /** The page for a screen without its marks: margin notes and line ends cut no sentence there. */
+  String words() {
+    String page = report.html().replaceAll("(?s)<(style|script)\\b.*?</\\1>", "");
+    return SPACES
+        .matcher(page.replaceAll("<[^>]*>", "").replace("&#160;", " ").replace("&#39;", "'"))
+        .replaceAll(" ");
   }
 
   static Rendered of(Path survey) {
-    return MADE.computeIfAbsent(survey, Rendered::make);
+    return of(survey, ReportWishes.NONE);
   }
 
-  private static Rendered make(Path survey) {
-    Drysill.Made made = Drysill.report(survey);
+  static Rendered of(Path survey, ReportWishes wishes) {
+    return MADE.computeIfAbsent(new Asked(survey, wishes), Rendered::make);
+  }
+
+  private record Asked(Path survey, ReportWishes wishes) {}
+
+  private static Rendered make(Asked asked) {
+    Drysill.Made made = Drysill.report(asked.survey(), asked.wishes(), stage -> {});
     Report report =
         made.report()
             .orElseThrow(() -> new AssertionError("not made: " + made.problems().toString()));
