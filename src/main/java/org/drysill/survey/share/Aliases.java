@@ -57,7 +57,7 @@ final class Aliases {
     if (!ids.containsKey(room.id())) {
       String use = room.use().word();
       String number = uses.get(room.use()).size() > 1 ? " " + number(use) : "";
-      ids.put(room.id(), slug(use + number));
+      ids.put(room.id(), slug(named(room.use()) + number));
       names.put(room.id(), capital(named(room.use())) + number);
     }
     String place = ids.get(room.id());

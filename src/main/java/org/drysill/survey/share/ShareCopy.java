@@ -11,6 +11,9 @@ import org.drysill.survey.SurveyFile;
 import org.drysill.survey.log.Log;
 import org.drysill.survey.log.Logs;
 import org.drysill.yaml.Moment;
+import org.drysill.yaml.Place;
+import org.drysill.yaml.Problem;
+import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Quantity;
 import org.drysill.yaml.RecordChange;
 import org.drysill.yaml.RecordParts;
@@ -64,7 +67,21 @@ public final class ShareCopy {
   }
 
   private Log changed(Log log) {
-    return new Log(changed(log.logger()), log.sha256(), log.content(), List.of());
+    List<Problem> problems =
+        log.problems().stream().map(Problem::code).distinct().map(ShareCopy::untold).toList();
+    return new Log(changed(log.logger()), log.sha256(), log.content(), problems);
+  }
+
+  private static Problem untold(String code) {
+    return new Problem(
+        Severity.WARNING,
+        code,
+        new Place("", 0, 0),
+        "",
+        "for a reason that may quote the file and is left out of a copy to share",
+        "",
+        Optional.empty(),
+        "");
   }
 
   private <T extends Record> T changed(T record) {
