@@ -76,6 +76,31 @@ class ReportCommandTest {
   }
 
   @Test
+  void an_edition_that_is_none_is_wrong_use() {
+    String survey = "example-surveys/1930s-terrace/survey.yaml";
+    assertThat(run("report", survey, "--edition", "tenant")).isEqualTo(2);
+    assertThat(err.toString()).contains("no edition tenant", "survey, record, remediation");
+  }
+
+  @Test
+  void a_copy_to_share_lies_beside_the_whole_report_and_has_the_edition_asked_for()
+      throws IOException {
+    Path survey =
+        Files.writeString(
+            folder.resolve("survey.yaml"),
+            "drysill: 1\nvisit: {date: 2026-01-22, prepared_for: Quux}\n"
+                + "dwelling: {floor_area: 40 m2, jurisdiction: england}\n"
+                + "rooms: [{id: kitchen, use: kitchen}]\n");
+    assertThat(run("report", survey.toString(), "--redact", "--edition", "record")).isZero();
+    assertThat(folder.resolve("survey.pdf")).doesNotExist();
+    try (PDDocument document = Loader.loadPDF(folder.resolve("survey-share.pdf").toFile())) {
+      assertThat(squeezed(new PDFTextStripper().getText(document)))
+          .contains("Acopytoshare", "Housefactstokeep")
+          .doesNotContain("Quux");
+    }
+  }
+
+  @Test
   void the_schema_is_printed() {
     assertThat(run("schema")).isZero();
     assertThat(out.toString()).contains("\"$schema\"").contains("floor_area");

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -65,6 +66,7 @@ class EditionsTest {
       Rendered report = edition(example, edition);
       assertThat(report.report().json()).isEqualTo(edition(example, "survey").report().json());
       assertThat(report.outside()).isEmpty();
+      assertThat(report.pages().get(0)).contains("Whattodo,inthisorder", "Whatwouldchangethis");
       printed.put(edition, workings(report.report().html()));
     }
     Map<String, Set<String>> survey = printed.get("survey");
@@ -107,7 +109,7 @@ class EditionsTest {
   @ParameterizedTest
   @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
   void the_edition_for_the_file_lays_no_fault_at_anybodys_door(String example) {
-    assertThat(edition(example, "remediation").words().toLowerCase(java.util.Locale.ROOT))
+    assertThat(edition(example, "remediation").words().toLowerCase(Locale.ROOT))
         .doesNotContain(BLAMING);
   }
 
