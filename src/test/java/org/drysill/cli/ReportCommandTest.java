@@ -88,9 +88,12 @@ class ReportCommandTest {
     Path survey =
         Files.writeString(
             folder.resolve("survey.yaml"),
-            "drysill: 1\nvisit: {date: 2026-01-22, prepared_for: Quux}\n"
-                + "dwelling: {floor_area: 40 m2, jurisdiction: england}\n"
-                + "rooms: [{id: kitchen, use: kitchen}]\n");
+            """
+            drysill: 1
+            visit: {date: 2026-01-22, prepared_for: Quux}
+            dwelling: {floor_area: 40 m2, jurisdiction: england}
+            rooms: [{id: kitchen, use: kitchen}]
+            """);
     assertThat(run("report", survey.toString(), "--redact", "--edition", "record")).isZero();
     assertThat(folder.resolve("survey.pdf")).doesNotExist();
     try (PDDocument document = Loader.loadPDF(folder.resolve("survey-share.pdf").toFile())) {

@@ -98,7 +98,7 @@ final class Headline {
       case UNKNOWN ->
           where.isEmpty()
               ? "Your home may need more fresh air; one more reading would tell"
-              : "Watch " + where + "; one more reading tells whether the air is enough";
+              : "Watch " + where + "; whether the air is enough needs a reading";
     };
   }
 

@@ -21,9 +21,6 @@ public final class VerdictPage {
           + " survey itself are left out. The figures are those of the whole report.";
   private static final int STEPS = 4;
 
-  /** From so many letters on a heading takes a line that a step would need. */
-  private static final int LONG_HEADING = 95;
-
   private static final int STEP_TEXT = 230;
   private static final int READINGS = 3;
 
@@ -37,16 +34,15 @@ public final class VerdictPage {
         new Prose(notes(desk), "lead", "", Lead.of(desk, state)));
     blocks.add(new Subhead(List.of(), "What we found"));
     blocks.add(FoundTable.of(desk));
-    String heading = Headline.of(state, desk.subject().edition());
-    int most = heading.length() > LONG_HEADING ? STEPS - 1 : STEPS;
-    List<Block> steps = ToDo.brief(desk, most, STEP_TEXT);
+    List<Block> steps = ToDo.brief(desk, STEPS, STEP_TEXT);
     if (!steps.isEmpty()) {
       blocks.add(new Subhead(List.of(), "What to do, in this order"));
       blocks.addAll(steps);
     }
     blocks.add(new Subhead(List.of(), "What would change this"));
     blocks.add(new Prose(List.of(), "", "", WouldChange.brief(desk, READINGS)));
-    return new Section("verdict", heading, "What we found", false, blocks);
+    return new Section(
+        "verdict", Headline.of(state, desk.subject().edition()), "What we found", false, blocks);
   }
 
   private static List<Note> notes(Desk desk) {
