@@ -30,8 +30,7 @@ public record ReportWishes(Optional<Edition> edition, boolean shared) {
    * @throws IllegalArgumentException where it is none of them
    */
   public ReportWishes withEdition(String word) {
-    return new ReportWishes(
-        Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), shared);
+    return new ReportWishes(Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), shared);
   }
 
   /** The same, for a copy that is shared or not. */

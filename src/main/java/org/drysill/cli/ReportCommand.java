@@ -88,10 +88,7 @@ final class ReportCommand implements Callable<Integer> {
     if (!ReportWishes.editions().contains(edition)) {
       throw new ParameterException(
           spec.commandLine(),
-          "no edition "
-              + edition
-              + "; there are "
-              + String.join(", ", ReportWishes.editions()));
+          "no edition " + edition + "; there are " + String.join(", ", ReportWishes.editions()));
     }
     return wishes.withEdition(edition);
   }

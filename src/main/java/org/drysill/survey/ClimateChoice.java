@@ -16,6 +16,10 @@ import org.drysill.yaml.Shorthand;
 public record ClimateChoice(
     @Key(about = "The id of a reference climate", example = "uk-midlands", vocabulary = "climate")
         Optional<String> location,
-    @Renamed(Renamed.As.FILE) @Key(about = "An hourly weather file in the EPW layout", example = "weather.epw", file = true)
+    @Renamed(Renamed.As.FILE)
+        @Key(
+            about = "An hourly weather file in the EPW layout",
+            example = "weather.epw",
+            file = true)
         Optional<String> file,
     @Key(about = "Twelve monthly means of your own") Optional<MonthlyClimate> monthly) {}

@@ -2,8 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -24,8 +24,10 @@ import org.drysill.yaml.Quantity;
  * @param notes what else was seen
  */
 public record ColdSpot(
-    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-ne-corner", id = true) String id,
-    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North-east corner") Optional<String> name,
+    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-ne-corner", id = true)
+        String id,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North-east corner")
+        Optional<String> name,
     @Key(about = "What it is", example = "external corner") ColdSpotKind kind,
     @Key(about = "What its room side is", example = "painted plaster")
         Optional<SurfaceMaterial> material,
@@ -61,7 +63,8 @@ public record ColdSpot(
             example = "0.15 m2")
         Optional<Quantity> mouldArea,
     @LeftOut @Key(about = "Photographs", example = "photos/corner.jpg") List<Photo> photos,
-    @LeftOut @Key(about = "What else was seen", example = "Damp to the touch") Optional<String> notes) {
+    @LeftOut @Key(about = "What else was seen", example = "Damp to the touch")
+        Optional<String> notes) {
   /** Copies the lists. */
   public ColdSpot {
     readings = List.copyOf(readings);

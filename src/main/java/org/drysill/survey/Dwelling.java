@@ -33,7 +33,8 @@ import org.drysill.yaml.Quantity;
  * @param longitude longitude, east positive
  */
 public record Dwelling(
-    @Renamed(Renamed.As.ADDRESS) @Key(about = "Address or property reference", example = "4 Sample Terrace")
+    @Renamed(Renamed.As.ADDRESS)
+        @Key(about = "Address or property reference", example = "4 Sample Terrace")
         Optional<String> address,
     @Key(about = "What kind of home", example = "mid-terrace house") Optional<DwellingType> type,
     @Key(

@@ -2,8 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -34,7 +34,8 @@ import org.drysill.yaml.Quantity;
  */
 public record Fan(
     @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-hr", id = true) String id,
-    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "Kitchen unit") Optional<String> name,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "Kitchen unit")
+        Optional<String> name,
     @Key(about = "What it is", example = "alternating heat recovery") FanKind kind,
     @Key(
             about = "Flow that its maker declares",
@@ -92,7 +93,8 @@ public record Fan(
             max = 24,
             example = "2 h")
         Optional<Quantity> hoursPerDay,
-    @Renamed(Renamed.As.ID) @Key(about = "The id of the unit that alternates with it", example = "living-hr")
+    @Renamed(Renamed.As.ID)
+        @Key(about = "The id of the unit that alternates with it", example = "living-hr")
         Optional<String> pairedWith,
     @Key(
             about = "Heat recovery that its maker declares",

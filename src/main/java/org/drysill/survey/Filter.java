@@ -14,8 +14,7 @@ import org.drysill.yaml.Key;
  */
 public record Filter(
     @LeftOut @Key(about = "What it is", example = "coarse, washable") Optional<String> kind,
-    @Key(about = "The day of its last change", example = "2025-10-05")
-        Optional<LocalDate> changed,
+    @Key(about = "The day of its last change", example = "2025-10-05") Optional<LocalDate> changed,
     @Key(
             about = "After how many months its maker wants it changed",
             min = 1,

@@ -75,8 +75,10 @@ public record HeatRecoveryTest(
         Optional<Quantity> exhaust,
     @Key(about = "The temperatures are averages over whole cycles", example = "yes")
         Optional<YesNo> wholeCycle,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument,
-    @Renamed(Renamed.As.FILE) @Key(
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1")
+        Optional<String> instrument,
+    @Renamed(Renamed.As.FILE)
+        @Key(
             about = "A CSV log of temperatures through whole cycles",
             example = "logs/cycle.csv",
             file = true)

@@ -19,7 +19,9 @@ import org.drysill.yaml.Quantity;
  * @param co2Accuracy accuracy of CO2, plus or minus
  */
 public record Instrument(
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "Short name that readings refer to", example = "th1") String id,
+    @Renamed(Renamed.As.INSTRUMENT)
+        @Key(about = "Short name that readings refer to", example = "th1")
+        String id,
     @Key(about = "What it measures", example = "thermo-hygrometer") InstrumentKind kind,
     @Key(about = "Date of the last calibration", example = "2025-10-01")
         Optional<LocalDate> calibrated,

@@ -15,5 +15,6 @@ import org.drysill.yaml.Shorthand;
 public record Jurisdiction(
     @Key(about = "The id of a rule set", example = "england", vocabulary = "rule set")
         Optional<String> rules,
-    @Renamed(Renamed.As.FILE) @Key(about = "A rule-set file of your own", example = "my-rules.yaml", file = true)
+    @Renamed(Renamed.As.FILE)
+        @Key(about = "A rule-set file of your own", example = "my-rules.yaml", file = true)
         Optional<String> file) {}

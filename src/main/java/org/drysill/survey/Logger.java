@@ -1,8 +1,8 @@
 package org.drysill.survey;
 
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Shorthand;
 
@@ -20,7 +20,8 @@ import org.drysill.yaml.Shorthand;
  */
 @Shorthand("file")
 public record Logger(
-    @Renamed(Renamed.As.FILE) @Key(about = "CSV file beside the survey", example = "logs/kitchen.csv", file = true)
+    @Renamed(Renamed.As.FILE)
+        @Key(about = "CSV file beside the survey", example = "logs/kitchen.csv", file = true)
         String file,
     @LeftOut @Key(about = "The names of its columns") Optional<LoggerColumns> columns,
     @Key(about = "Pattern of its date and time", example = "yyyy-MM-dd HH:mm")
@@ -30,7 +31,8 @@ public record Logger(
     @Key(about = "Its decimal mark", example = ",") Optional<String> decimalMark,
     @Key(about = "The unit of its temperatures", example = "F")
         Optional<TemperatureUnit> temperatureUnit,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "log1") Optional<String> instrument) {
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "log1")
+        Optional<String> instrument) {
   private static final String TAB = "tab";
 
   /** The delimiter as a character; empty where none is given. */

@@ -27,4 +27,5 @@ public record MeasuredFlow(
             example = "11 l/s")
         Quantity value,
     @Key(about = "When", example = "2026-01-22T10:40") Optional<Moment> at,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "hood") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "hood")
+        Optional<String> instrument) {}

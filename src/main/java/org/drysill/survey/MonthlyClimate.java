@@ -45,7 +45,8 @@ public record MonthlyClimate(
             size = 12,
             example = "[4.5, 4.5, 4.4, 3.9, 3.8, 3.4, 3.3, 3.3, 3.5, 3.8, 3.9, 4.1]")
         List<Quantity> wind,
-    @LeftOut @Key(about = "Where the figures come from", example = "own weather station 2015 to 2025")
+    @LeftOut
+        @Key(about = "Where the figures come from", example = "own weather station 2015 to 2025")
         Optional<String> source) {
   /** Copies the lists. */
   public MonthlyClimate {

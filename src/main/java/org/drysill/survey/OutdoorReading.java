@@ -36,4 +36,5 @@ public record OutdoorReading(
             low = 15,
             example = "88 %")
         Optional<Quantity> humidity,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1")
+        Optional<String> instrument) {}

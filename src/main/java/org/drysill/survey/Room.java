@@ -2,8 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -32,9 +32,14 @@ import org.drysill.yaml.Quantity;
  * @param notes what else was seen
  */
 public record Room(
-    @Renamed(Renamed.As.ID) @Key(about = "Short name that the rest of the file refers to", example = "kitchen", id = true)
+    @Renamed(Renamed.As.ID)
+        @Key(
+            about = "Short name that the rest of the file refers to",
+            example = "kitchen",
+            id = true)
         String id,
-    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report, where the id would not do", example = "Back bedroom")
+    @Renamed(Renamed.As.NAME)
+        @Key(about = "Name in the report, where the id would not do", example = "Back bedroom")
         Optional<String> name,
     @Key(about = "What it is used for", example = "kitchen") RoomUse use,
     @Key(
@@ -82,8 +87,10 @@ public record Room(
     @Key(about = "Built-up elements, room side first") List<Wall> walls,
     @Key(about = "What puts water into the air, people aside") List<MoistureSource> moistureSources,
     @Key(about = "Fans, hoods, stacks") List<Fan> fans,
-    @LeftOut @Key(about = "Photographs of the room", example = "photos/kitchen.jpg") List<Photo> photos,
-    @LeftOut @Key(about = "What else was seen", example = "Hood recirculates") Optional<String> notes) {
+    @LeftOut @Key(about = "Photographs of the room", example = "photos/kitchen.jpg")
+        List<Photo> photos,
+    @LeftOut @Key(about = "What else was seen", example = "Hood recirculates")
+        Optional<String> notes) {
   /** Copies the lists. */
   public Room {
     readings = List.copyOf(readings);

@@ -47,4 +47,5 @@ public record RoomReading(
             high = 6000,
             example = "900 ppm")
         Optional<Quantity> co2,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1")
+        Optional<String> instrument) {}

@@ -1,8 +1,8 @@
 package org.drysill.survey;
 
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Moment;
@@ -52,4 +52,5 @@ public record SurfaceReading(
             example = "3.2 C")
         Optional<Quantity> outdoor,
     @LeftOut @Key(about = "Where on it", example = "lower edge") Optional<String> atPoint,
-    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "ir1") Optional<String> instrument) {}
+    @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "ir1")
+        Optional<String> instrument) {}

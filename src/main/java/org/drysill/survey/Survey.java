@@ -33,6 +33,7 @@ public record Survey(
 
   /** The same with another account of the visit. */
   public Survey with(Visit other) {
-    return new Survey(drysill, other, dwelling, prices, outdoorReadings, outdoorLogger, rooms, options);
+    return new Survey(
+        drysill, other, dwelling, prices, outdoorReadings, outdoorLogger, rooms, options);
   }
 }

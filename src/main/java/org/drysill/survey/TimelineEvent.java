@@ -16,5 +16,7 @@ import org.drysill.yaml.Key;
 public record TimelineEvent(
     @Key(about = "The day", example = "2025-02-03") LocalDate date,
     @Key(about = "What happened", example = "reported") TimelineEventKind event,
-    @LeftOut @Key(about = "Who did it, by role rather than by name", example = "tenant") Optional<String> by,
-    @LeftOut @Key(about = "In one sentence", example = "Mould behind wardrobe") Optional<String> note) {}
+    @LeftOut @Key(about = "Who did it, by role rather than by name", example = "tenant")
+        Optional<String> by,
+    @LeftOut @Key(about = "In one sentence", example = "Mould behind wardrobe")
+        Optional<String> note) {}

@@ -31,11 +31,13 @@ public record Visit(
     @LeftOut @Key(about = "Who took the readings") Optional<Surveyor> surveyor,
     @LeftOut @Key(about = "Who the report is for", example = "Owner of 4 Sample Terrace")
         Optional<String> preparedFor,
-    @LeftOut @Key(
+    @LeftOut
+        @Key(
             about = "Why the home was visited, in one sentence",
             example = "Water on the bedroom windows on most winter mornings")
         Optional<String> reason,
-    @LeftOut @Key(
+    @LeftOut
+        @Key(
             about = "An earlier survey of the same home, for before and after",
             example = "../2025-02-11/survey.yaml")
         Optional<String> previous,

@@ -16,8 +16,10 @@ import org.drysill.yaml.Quantity;
  * @param layers its layers from the room to the outside
  */
 public record Wall(
-    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-n-wall", id = true) String id,
-    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North wall") Optional<String> name,
+    @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-n-wall", id = true)
+        String id,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North wall")
+        Optional<String> name,
     @Key(
             about = "Area",
             dimension = Dimension.AREA,

@@ -2,8 +2,8 @@ package org.drysill.survey;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.survey.share.Renamed;
 import org.drysill.survey.share.LeftOut;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -27,7 +27,8 @@ import org.drysill.yaml.Quantity;
  */
 public record Window(
     @Renamed(Renamed.As.ID) @Key(about = "Short name", example = "kitchen-n", id = true) String id,
-    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North window") Optional<String> name,
+    @Renamed(Renamed.As.NAME) @Key(about = "Name in the report", example = "North window")
+        Optional<String> name,
     @Key(about = "Where it looks", example = "N") Optional<Orientation> orientation,
     @Key(
             about = "Width of the structural opening",

@@ -33,8 +33,7 @@ public final class RecordChange {
   }
 
   @SuppressWarnings("unchecked") // A record's class is the class of what its constructor makes.
-  private static <T extends Record> T made(
-      T like, RecordComponent[] components, Object[] values) {
+  private static <T extends Record> T made(T like, RecordComponent[] components, Object[] values) {
     Class<?>[] types =
         Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {

@@ -136,8 +136,7 @@ class EditionsTest {
   @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
   void the_facts_of_a_house_stand_on_one_page(String example) {
     List<String> pages = edition(example, "record").pages();
-    List<String> with =
-        pages.stream().filter(p -> p.contains("Housefactstokeep")).skip(1).toList();
+    List<String> with = pages.stream().filter(p -> p.contains("Housefactstokeep")).skip(1).toList();
     assertThat(with).hasSize(1);
     assertThat(with.get(0))
         .contains("Rooms,withthelastreadingofthevisit", "Fansandtheirfilters", "writedowntheday");

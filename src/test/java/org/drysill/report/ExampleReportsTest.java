@@ -198,8 +198,7 @@ class ExampleReportsTest {
         .contains("Whatmovedtherelativehumidityofthehome", "Beforeandafteronequalterms");
     int last = pageWith(pages, "Whattwovisitscanshow");
     assertThat(last).isEqualTo(first + 1);
-    assertThat(pages.get(last))
-        .contains("Thatachangeisshowndoesnotsaywhatcausedit", "Photographs");
+    assertThat(pages.get(last)).contains("Thatachangeisshowndoesnotsaywhatcausedit", "Photographs");
     assertThat(pages.get(first) + pages.get(last))
         .doesNotContainIgnoringCase("fault")
         .doesNotContainIgnoringCase("blame")

@@ -136,8 +136,7 @@ class PhotosReportTest {
   }
 
   private static void assertNothingTold(byte[] bytes) {
-    assertThat(new String(bytes, StandardCharsets.ISO_8859_1))
-        .doesNotContain("Exif", OWNER, PLACE);
+    assertThat(new String(bytes, StandardCharsets.ISO_8859_1)).doesNotContain("Exif", OWNER, PLACE);
   }
 
   @Test

@@ -56,7 +56,9 @@ public final class DrawnPhotos {
     Files.write(before.resolve("bathroom-ceiling.jpg"), ceiling());
   }
 
-  /** An outside corner between floor and ceiling, with so many spots of mould above the skirting. */
+  /**
+   * An outside corner between floor and ceiling, with so many spots of mould above the skirting.
+   */
   private static byte[] corner(int spots, long seed) {
     DrawnPhotos drawing = new DrawnPhotos(WIDTH, HEIGHT, seed);
     drawing.line(430, 0, 430, 470);

@@ -15,8 +15,7 @@ final class Story {
 
   /** A story of at least one event. */
   Story(List<TimelineEvent> timeline) {
-    this.events =
-        timeline.stream().sorted(Comparator.comparing(TimelineEvent::date)).toList();
+    this.events = timeline.stream().sorted(Comparator.comparing(TimelineEvent::date)).toList();
     this.begins = first(REPORTED, LocalDate.MIN).orElse(events.get(0).date());
   }
 

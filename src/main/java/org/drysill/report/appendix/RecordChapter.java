@@ -39,12 +39,7 @@ final class RecordChapter implements Chapter {
     facts.add(new Fact("Published figures", provenance.data()));
     provenance.inputs().forEach(i -> facts.add(new Fact(i.name(), "SHA-256 " + i.sha256())));
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Prose(
-            List.of(),
-            "",
-            "",
-            desk.subject().file().shared() ? SHARED : WHOLE));
+    blocks.add(new Prose(List.of(), "", "", desk.subject().file().shared() ? SHARED : WHOLE));
     blocks.add(new Facts(List.of(), facts));
     warnings(blocks, desk.subject().file().warnings());
     if (!desk.subject().file().shared()) {

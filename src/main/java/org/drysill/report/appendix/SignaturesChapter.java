@@ -32,6 +32,9 @@ final class SignaturesChapter implements Chapter {
                     "",
                     "Whoever signs confirms the readings, the works or the receipt of this report,"
                         + " and nothing beyond that."),
-                new Signatures(List.of(), List.of(surveyor, "Works carried out by", "For the landlord", "Received by")))));
+                new Signatures(
+                    List.of(),
+                    List.of(
+                        surveyor, "Works carried out by", "For the landlord", "Received by")))));
   }
 }

@@ -92,7 +92,8 @@ final class HouseTables {
                 .or(() -> window.uValue().map(HouseTables::written))
                 .orElse(Cells.NOTHING)),
         Cells.text(window.frame().map(Worded::word).orElse(Cells.NOTHING)),
-        Cells.text(window.backgroundVentilator().map(HouseTables::ventilator).orElse("not stated")));
+        Cells.text(
+            window.backgroundVentilator().map(HouseTables::ventilator).orElse("not stated")));
   }
 
   private static String ventilator(Quantity area) {

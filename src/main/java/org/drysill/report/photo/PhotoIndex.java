@@ -28,16 +28,14 @@ public record PhotoIndex(List<NumberedPhoto> now, List<NumberedPhoto> before) {
 
   /** The photographs that a survey and the earlier one name. */
   public static PhotoIndex of(SurveyFile file) {
-    List<NumberedPhoto> before =
-        file.previous().map(then -> numbered(then, 1)).orElse(List.of());
+    List<NumberedPhoto> before = file.previous().map(then -> numbered(then, 1)).orElse(List.of());
     return new PhotoIndex(numbered(file, before.size() + 1), before);
   }
 
   private static List<NumberedPhoto> numbered(SurveyFile file, int first) {
     Map<String, NumberedPhoto> photos = new LinkedHashMap<>();
     LocalDate day = file.survey().visit().date();
-    Places.visit(
-        file.survey(), (photo, place) -> add(photos, file, photo, place, day, first));
+    Places.visit(file.survey(), (photo, place) -> add(photos, file, photo, place, day, first));
     return List.copyOf(photos.values());
   }
 

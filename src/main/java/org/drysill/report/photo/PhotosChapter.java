@@ -74,9 +74,7 @@ public final class PhotosChapter implements Chapter {
   }
 
   private static List<NumberedPhoto> left(List<NumberedPhoto> photos, List<String> paired) {
-    return photos.stream()
-        .filter(p -> !paired.contains(Integer.toString(p.number())))
-        .toList();
+    return photos.stream().filter(p -> !paired.contains(Integer.toString(p.number()))).toList();
   }
 
   private static List<PhotoRow> rows(List<NumberedPhoto> photos) {
@@ -91,7 +89,9 @@ public final class PhotosChapter implements Chapter {
     return rows;
   }
 
-  /** The first of the earlier visit that shows a place goes with the first of this one, and so on. */
+  /**
+   * The first of the earlier visit that shows a place goes with the first of this one, and so on.
+   */
   private static List<PhotoRow> pairs(PhotoIndex photos) {
     List<NumberedPhoto> free = new ArrayList<>(photos.before());
     List<PhotoRow> pairs = new ArrayList<>();

@@ -26,8 +26,7 @@ final class Places {
 
   private void room(Room room) {
     String name = room.name().orElse(room.id().replace('-', ' ').replace('_', ' '));
-    Place whole =
-        new Place(Optional.of(room.id()), Optional.empty(), Words.capital(name));
+    Place whole = new Place(Optional.of(room.id()), Optional.empty(), Words.capital(name));
     room.photos().forEach(photo -> visit.accept(photo, whole));
     room.windows().forEach(w -> item(whole, w.id(), w.name().orElse("window"), w.photos()));
     room.coldSpots()
@@ -36,8 +35,7 @@ final class Places {
   }
 
   private void item(Place room, String id, String name, List<Photo> photos) {
-    Place place =
-        new Place(room.room(), Optional.of(id), room.words() + ", " + Words.within(name));
+    Place place = new Place(room.room(), Optional.of(id), room.words() + ", " + Words.within(name));
     photos.forEach(photo -> visit.accept(photo, place));
   }
 }

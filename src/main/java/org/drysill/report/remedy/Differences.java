@@ -60,7 +60,8 @@ final class Differences {
     Map<String, Fan> then = byId(before.fans(), Fan::id);
     Map<String, Fan> now = byId(after.fans(), Fan::id);
     then.forEach(
-        (id, fan) -> add(named(after, fan), kind(fan), now.containsKey(id) ? kind(now.get(id)) : NONE));
+        (id, fan) ->
+            add(named(after, fan), kind(fan), now.containsKey(id) ? kind(now.get(id)) : NONE));
     now.forEach(
         (id, fan) -> {
           if (!then.containsKey(id)) {
@@ -80,9 +81,7 @@ final class Differences {
 
   private void window(Room room, Window before, Window after) {
     String name =
-        Words.capital(rooms.apply(room.id()))
-            + ", "
-            + Words.within(after.name().orElse("window"));
+        Words.capital(rooms.apply(room.id())) + ", " + Words.within(after.name().orElse("window"));
     both(name + ": glazing", before.glazing(), after.glazing());
     both(name + ": frame", before.frame().map(Worded::word), after.frame().map(Worded::word));
     both(
@@ -119,7 +118,9 @@ final class Differences {
     after
         .notes()
         .filter(note -> !before.notes().equals(after.notes()))
-        .ifPresent(note -> add(name, before.notes().map(Words::sentence).orElse("–"), Words.sentence(note)));
+        .ifPresent(
+            note ->
+                add(name, before.notes().map(Words::sentence).orElse("–"), Words.sentence(note)));
   }
 
   private void both(String what, Optional<String> before, Optional<String> after) {

@@ -37,8 +37,7 @@ final class MeasuredChapter implements Chapter {
                 + " figure. Where none is stated a usual one was taken, and stands among the"
                 + " assumptions."));
     return Optional.of(
-        new Section(
-            "measured", heading(desk), "Who measured with what", false, blocks));
+        new Section("measured", heading(desk), "Who measured with what", false, blocks));
   }
 
   private static String heading(Desk desk) {

@@ -45,8 +45,7 @@ final class RemainsChapter implements Chapter {
               Words.sentence(String.join("; ", works))
                   + " Costs, effects and cautions stand under “What could be done”."));
     }
-    List<String> readings =
-        WouldChange.readings(desk).stream().limit(MOST_READINGS).toList();
+    List<String> readings = WouldChange.readings(desk).stream().limit(MOST_READINGS).toList();
     if (open > 0 && !readings.isEmpty()) {
       blocks.add(new Subhead(List.of(), "Readings that would settle what cannot be told"));
       blocks.add(new Bullets(List.of(), readings));

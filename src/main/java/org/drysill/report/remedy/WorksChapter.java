@@ -48,23 +48,25 @@ final class WorksChapter implements Chapter {
     }
     return blocks.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Section("works", heading(events, seen), "Works done", false, blocks));
+        : Optional.of(new Section("works", heading(events, seen), "Works done", false, blocks));
   }
 
   private static String heading(List<TimelineEvent> events, List<Difference> seen) {
     if (events.isEmpty()) {
       return "What the two surveys show of works";
     }
-    return "The works, as stated"
-        + (seen.isEmpty() ? "" : " and as the two surveys show them");
+    return "The works, as stated" + (seen.isEmpty() ? "" : " and as the two surveys show them");
   }
 
   private static Grid told(List<TimelineEvent> events) {
     return new Grid(
         List.of(),
         "As the timeline states them",
-        List.of(Cells.words("date", 28), Cells.words("what", 27), Cells.words("by", 20), Cells.words("in words")),
+        List.of(
+            Cells.words("date", 28),
+            Cells.words("what", 27),
+            Cells.words("by", 20),
+            Cells.words("in words")),
         events.stream().map(WorksChapter::row).toList(),
         "");
   }
@@ -85,7 +87,10 @@ final class WorksChapter implements Chapter {
                 Cells.words("at the earlier visit", 52),
                 Cells.words("at this visit", 52)),
             seen.stream()
-                .map(d -> Cells.row(Cells.text(d.what()), Cells.text(d.before()), Cells.text(d.after())))
+                .map(
+                    d ->
+                        Cells.row(
+                            Cells.text(d.what()), Cells.text(d.before()), Cells.text(d.after())))
                 .toList(),
             "What differs between the surveys; a difference can also be one of looking or of writing"
                 + " down.")

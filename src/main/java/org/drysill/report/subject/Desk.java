@@ -26,7 +26,8 @@ import org.drysill.survey.Edition;
  * @param index the numbers of the workings
  * @param photos the photographs with their numbers
  */
-public record Desk(Subject subject, Found found, Numbers numbers, WorkingIndex index, PhotoIndex photos) {
+public record Desk(
+    Subject subject, Found found, Numbers numbers, WorkingIndex index, PhotoIndex photos) {
   /** A desk for a report. */
   public static Desk of(Subject subject) {
     Found found = Found.in(subject.results());

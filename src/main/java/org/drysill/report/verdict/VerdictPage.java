@@ -30,8 +30,7 @@ public final class VerdictPage {
   public static Section of(Desk desk) {
     State state = State.of(desk.subject());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Prose(notes(desk), "lead", "", Lead.of(desk, state)));
+    blocks.add(new Prose(notes(desk), "lead", "", Lead.of(desk, state)));
     blocks.add(new Subhead(List.of(), "What we found"));
     blocks.add(FoundTable.of(desk));
     List<Block> steps = ToDo.brief(desk, STEPS, STEP_TEXT);

@@ -38,8 +38,7 @@ final class Development {
   private static BufferedImage upright(BufferedImage image, Orientation orientation) {
     int width = image.getWidth();
     int height = image.getHeight();
-    BufferedImage turned =
-        orientation.liesOnASide() ? blank(height, width) : blank(width, height);
+    BufferedImage turned = orientation.liesOnASide() ? blank(height, width) : blank(width, height);
     Graphics2D graphics = turned.createGraphics();
     graphics.drawImage(image, orientation.upright(width, height), null);
     graphics.dispose();

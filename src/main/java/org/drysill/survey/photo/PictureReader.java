@@ -64,8 +64,7 @@ final class PictureReader {
 
   /** At least twice as fine as print, so that averaging has something to average. */
   private static BufferedImage decoded(ImageReader reader) throws IOException, BadPicture {
-    int every =
-        Math.max(1, (int) Picture.reduction(reader.getWidth(0), reader.getHeight(0)) / 2);
+    int every = Math.max(1, (int) Picture.reduction(reader.getWidth(0), reader.getHeight(0)) / 2);
     ImageReadParam param = reader.getDefaultReadParam();
     param.setSourceSubsampling(every, every, 0, 0);
     List<String> warnings = new ArrayList<>();

@@ -38,16 +38,11 @@ public final class Pictures {
   }
 
   private static void read(
-      String key,
-      String written,
-      byte[] file,
-      CheckList list,
-      Map<String, Picture> pictures) {
+      String key, String written, byte[] file, CheckList list, Map<String, Picture> pictures) {
     try {
       pictures.put(written, PictureReader.read(file));
     } catch (BadPicture bad) {
-      list.add(
-          bad.code(), key, CheckList.quote(written) + ", " + bad.found(), bad.expected());
+      list.add(bad.code(), key, CheckList.quote(written) + ", " + bad.found(), bad.expected());
     }
   }
 }

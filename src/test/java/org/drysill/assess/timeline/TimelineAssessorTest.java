@@ -153,9 +153,8 @@ class TimelineAssessorTest {
     assertThat(limit.length()).isEqualTo("24\u00a0hours");
     assertThat(limit.standing()).isEqualTo(standing);
     assertThat(limit.daysLate()).isEqualTo(late);
-    assertThat(limit.because()).isEqualTo(late == 0 && standing != Standing.WITHIN
-        ? "days alone do not tell hours"
-        : "");
+    assertThat(limit.because())
+        .isEqualTo(late == 0 && standing != Standing.WITHIN ? "days alone do not tell hours" : "");
   }
 
   @Test

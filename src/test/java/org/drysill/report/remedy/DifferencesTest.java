@@ -71,12 +71,9 @@ class DifferencesTest {
     assertThat(between(doors.formatted("3"), doors.formatted("10")))
         .containsExactly(
             new Difference(
-                "Gaps under the doors kitchen–hall and kitchen–bath",
-                "3\u00a0mm",
-                "10\u00a0mm"));
+                "Gaps under the doors kitchen–hall and kitchen–bath", "3\u00a0mm", "10\u00a0mm"));
     assertThat(
-            between(
-                "doors: [{to: hall, undercut: 3 mm}]", "doors: [{to: hall, undercut: 9 mm}]"))
+            between("doors: [{to: hall, undercut: 3 mm}]", "doors: [{to: hall, undercut: 9 mm}]"))
         .extracting(Difference::what)
         .containsExactly("Gap under the door kitchen–hall");
   }

@@ -4,9 +4,9 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
-import java.nio.ByteBuffer;
 import javax.imageio.ImageIO;
 
 /** Picture files as cameras and telephones write them, with what those put in beside the dots. */

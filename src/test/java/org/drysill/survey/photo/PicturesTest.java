@@ -181,8 +181,7 @@ class PicturesTest {
   @Test
   void what_is_transparent_stands_on_white() throws IOException {
     BufferedImage clear = new BufferedImage(60, 60, BufferedImage.TYPE_INT_ARGB);
-    assertNear(
-        decoded(picture(PhotoFiles.encoded(clear, "png"))).getRGB(30, 30), Color.WHITE);
+    assertNear(decoded(picture(PhotoFiles.encoded(clear, "png"))).getRGB(30, 30), Color.WHITE);
   }
 
   @Test
