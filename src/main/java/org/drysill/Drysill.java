@@ -145,7 +145,7 @@ public final class Drysill {
    */
   public static Compared compare(Path before, Path after) {
     ReferenceData data = ReferenceData.bundled();
-    Input input = read(SurveyReader.read(after, before, data.vocabularies()), data);
+    Input input = read(SurveyReader.read(after, before, data.vocabularies(), OwnMeasures::words), data);
     return new Compared(
         input.visit().map(visit -> new Visits(visit, input.before())), input.problems());
   }
@@ -153,7 +153,7 @@ public final class Drysill {
   /** Reads a survey, the earlier one, and what each brings of its own. */
   private static Input read(Path file) {
     ReferenceData data = ReferenceData.bundled();
-    return read(SurveyReader.read(file, data.vocabularies()), data);
+    return read(SurveyReader.read(file, data.vocabularies(), OwnMeasures::words), data);
   }
 
   private static Input read(SurveyResult read, ReferenceData data) {

@@ -14,6 +14,7 @@ import org.drysill.reference.logs.LogFileRules;
 import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.rules.RuleSets;
 import org.drysill.survey.ClimateChoice;
+import org.drysill.survey.OptionWishes;
 import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.log.LogLimits;
@@ -25,10 +26,10 @@ import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Reading;
 
 /**
- * What a user brings of his own: a rule set and the weather, in the place of bundled data, and
- * logs.
+ * What a user brings of his own: a rule set, measures and the weather, in the place of bundled
+ * data, and logs.
  *
- * @param data the bundled data with the own rule set before it, where there is one
+ * @param data the bundled data with the own rule set and measures before it, where there are such
  * @param weather months of the own weather file, where there is one
  * @param logs the logs of the visit
  * @param problems what is wrong with these files
@@ -50,8 +51,14 @@ record OwnFiles(
             .climate()
             .flatMap(ClimateChoice::file)
             .flatMap(p -> weather(file, p, problems));
-    ReferenceData data =
+    ReferenceData ruled =
         rules.map(own -> bundled.withRules(bundled.rules().with(own))).orElse(bundled);
+    ReferenceData data =
+        file.survey()
+            .options()
+            .flatMap(OptionWishes::measures)
+            .map(p -> ruled.withMeasures(new OwnMeasures(bundled, problems).read(file, p)))
+            .orElse(ruled);
     Logs logs = namesLogs(file.survey()) ? logs(file) : Logs.none();
     logs.all().forEach(log -> problems.addAll(log.problems()));
     return new OwnFiles(data, weather, logs, problems);

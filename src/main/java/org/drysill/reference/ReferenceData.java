@@ -92,6 +92,25 @@ public record ReferenceData(
         cautionFacts);
   }
 
+  /** The same with other measures, such as those of a user beside the bundled ones. */
+  public ReferenceData withMeasures(MeasureCatalogue other) {
+    return new ReferenceData(
+        rules,
+        climates,
+        glazing,
+        materials,
+        moisture,
+        other,
+        dwelling,
+        money,
+        tariffs,
+        ventilation,
+        readings,
+        recovery,
+        cautions,
+        cautionFacts);
+  }
+
   /** The words that a survey may use for entries of these tables. */
   public Vocabularies vocabularies() {
     Map<String, List<String>> words = new LinkedHashMap<>();

@@ -13,6 +13,7 @@ import org.drysill.yaml.Quantity;
  * @param exclude measures to leave out
  * @param budget money at hand
  * @param prices own prices of measures, by measure
+ * @param measures a file of own measures
  */
 public record OptionWishes(
     @Key(
@@ -29,7 +30,12 @@ public record OptionWishes(
             min = 0,
             example = "{single-room heat recovery pair: 900..1400}",
             vocabulary = "measure")
-        Map<String, Quantity> prices) {
+        Map<String, Quantity> prices,
+    @Key(
+            about = "A file of measures of your own, or of bundled ones that you change",
+            example = "my-measures.yaml",
+            file = true)
+        Optional<String> measures) {
   /** Copies the lists. */
   public OptionWishes {
     exclude = List.copyOf(exclude);

@@ -20,10 +20,26 @@ import org.drysill.yaml.Vocabularies;
 
 /** The one way in: a survey file, the files that it names, and the earlier survey of the home. */
 public final class SurveyReader {
+  private static final String OWN_MEASURES = "measures:";
+
   private final Vocabularies vocabularies;
 
-  private SurveyReader(Vocabularies vocabularies) {
+  private final OwnWords own;
+
+  private SurveyReader(Vocabularies vocabularies, OwnWords own) {
     this.vocabularies = vocabularies;
+    this.own = own;
+  }
+
+  /** Which words a survey may use besides, for a file of measures of its own. */
+  public interface OwnWords {
+    /**
+     * The words that a survey may use.
+     *
+     * @param vocabularies the words of the published tables
+     * @param measures the text of the file of measures that the survey names
+     */
+    Vocabularies with(Vocabularies vocabularies, String measures);
   }
 
   /**
@@ -34,7 +50,19 @@ public final class SurveyReader {
    * @return the survey, or every problem at once
    */
   public static SurveyResult read(Path file, Vocabularies vocabularies) {
-    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.NAMED);
+    return read(file, vocabularies, (words, measures) -> words);
+  }
+
+  /**
+   * The same for a survey that may refer to measures of its own.
+   *
+   * @param file the survey file
+   * @param vocabularies the entries of the published tables that a survey may refer to
+   * @param own the words that a file of measures adds to them
+   * @return the survey, or every problem at once
+   */
+  public static SurveyResult read(Path file, Vocabularies vocabularies, OwnWords own) {
+    return new SurveyReader(vocabularies, own).read(file, file.toString(), Earlier.NAMED);
   }
 
   /**
@@ -43,10 +71,13 @@ public final class SurveyReader {
    * @param file the survey file
    * @param earlier the file of the earlier survey
    * @param vocabularies the entries of the published tables that a survey may refer to
+   * @param own the words that a file of measures adds to them
    * @return the survey with the earlier one, or every problem of both at once
    */
-  public static SurveyResult read(Path file, Path earlier, Vocabularies vocabularies) {
-    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.given(earlier));
+  public static SurveyResult read(
+      Path file, Path earlier, Vocabularies vocabularies, OwnWords own) {
+    return new SurveyReader(vocabularies, own)
+        .read(file, file.toString(), Earlier.given(earlier));
   }
 
   private SurveyResult read(Path file, String name, Earlier earlier) {
@@ -59,15 +90,16 @@ public final class SurveyReader {
 
   private SurveyResult read(Path file, String name, String text, Earlier which) {
     Path folder = Previous.folderOf(file);
+    Vocabularies words = words(text, name, folder);
     Reading<Survey> reading =
-        RecordReader.read(Survey.class, text, name, vocabularies, Folder.of(folder));
+        RecordReader.read(Survey.class, text, name, words, Folder.of(folder));
     List<Problem> problems = new ArrayList<>(reading.problems());
     reading
         .draft()
         .ifPresent(
             draft ->
                 problems.addAll(
-                    SurveyChecks.of(draft, reading.places(), vocabularies, reading.problems())));
+                    SurveyChecks.of(draft, reading.places(), words, reading.problems())));
     CheckList list = new CheckList(reading.places());
     Map<String, byte[]> files =
         reading.value().map(s -> NamedBytes.read(s, folder, list)).orElse(Map.of());
@@ -98,6 +130,20 @@ public final class SurveyReader {
                         folder,
                         false)),
         problems);
+  }
+
+  /** With the names of measures that the survey brings itself; looked for only where it may. */
+  private Vocabularies words(String text, String name, Path folder) {
+    if (!text.contains(OWN_MEASURES)) {
+      return vocabularies;
+    }
+    return RecordReader.read(Survey.class, text, name, Vocabularies.none(), Folder.of(folder))
+        .draft()
+        .flatMap(Survey::options)
+        .flatMap(OptionWishes::measures)
+        .flatMap(path -> TextFile.read(folder.resolve(path), path).text())
+        .map(measures -> own.with(vocabularies, measures))
+        .orElse(vocabularies);
   }
 
   private Optional<SurveyResult> previous(

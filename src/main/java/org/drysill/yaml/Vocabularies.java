@@ -21,6 +21,13 @@ public record Vocabularies(Map<String, List<String>> words) {
     return new Vocabularies(Map.of());
   }
 
+  /** The same with other words for one of them. */
+  public Vocabularies with(String name, List<String> other) {
+    Map<String, List<String>> all = new LinkedHashMap<>(words);
+    all.put(name, other);
+    return new Vocabularies(all);
+  }
+
   /** The words of a vocabulary; empty where it is not known, and then every text passes. */
   public List<String> of(String name) {
     return words.getOrDefault(name, List.of());

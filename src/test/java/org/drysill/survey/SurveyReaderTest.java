@@ -61,7 +61,11 @@ class SurveyReaderTest {
     SurveyFile file = result.file().orElseThrow();
     assertThat(file.files().keySet())
         .containsExactlyInAnyOrder(
-            "logs/cycle.csv", "photos/window.png", "photos/corner.png", "photos/kitchen.png");
+            "logs/cycle.csv",
+            "photos/window.png",
+            "photos/corner.png",
+            "photos/kitchen.png",
+            "my-measures.yaml");
     assertThat(file.files().get("logs/cycle.csv")).startsWith('T', 'i', 'm', 'e');
     assertThat(file.previous().orElseThrow().survey().visit().date()).isEqualTo("2025-02-11");
   }
@@ -235,7 +239,7 @@ class SurveyReaderTest {
     Path file = folder.resolve("now/survey.yaml");
     Files.createDirectories(file.getParent());
     return SurveyReader.read(
-        Files.writeString(file, now), folder.resolve(earlier), Vocabularies.none());
+        Files.writeString(file, now), folder.resolve(earlier), Vocabularies.none(), (words, measures) -> words);
   }
 
   @Test

@@ -26,8 +26,14 @@ public record AirEffect(
     @Key(about = "Which flow while it runs", example = "continuous rate of the room") FlowRate rate,
     @Key(about = "The flow in l/s, where it is stated here") Optional<Spread> litresPerSecond,
     @Key(about = "How long it runs, in hours a day") Optional<Spread> hoursPerDay,
-    @Key(about = "Kind of fan that it brings", example = "continuous extract") Optional<String> fan,
-    @Key(about = "Kinds of fan whose place it takes", example = "[intermittent extract]")
+    @Key(
+            about = "Kind of fan that it brings",
+            example = "continuous extract",
+            vocabulary = "kind of fan") Optional<String> fan,
+    @Key(
+            about = "Kinds of fan whose place it takes",
+            example = "[intermittent extract]",
+            vocabulary = "kind of fan")
         List<String> replaces,
     @Key(about = "Share of heat that makers declare, as ratio") Optional<Spread> declaredRecovery,
     @Key(about = "What is left of it in use, as ratio") Optional<Spread> inUse,

@@ -2,6 +2,7 @@ package org.drysill.reference.measures;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.reference.Spread;
 import org.drysill.yaml.Key;
 
@@ -36,7 +37,10 @@ public record Measure(
     @Key(about = "Name in plain trade words", example = "continuous extract fan") String name,
     @Key(about = "Title", example = "Continuous extract fan") String title,
     @Key(about = "To what it applies", example = "wet room") MeasurePlace place,
-    @Key(about = "Kinds of cold spot or fan", example = "[lintel, sill]") List<String> kinds,
+    @Key(
+            about = "Kinds of cold spot or fan",
+            example = "[lintel, sill]",
+            vocabulary = "kind of cold spot or fan") List<String> kinds,
     @Key(about = "What must be so", example = "[extract not met]") List<Condition> when,
     @Key(about = "What it changes, in plain words") String changes,
     @Key(about = "Mends a cause and comes before all", example = "no") Optional<Boolean> beforeAll,
@@ -51,9 +55,9 @@ public record Measure(
     @Key(about = "How long it lasts, in years", example = "12") int lifeYears,
     @Key(about = "Upkeep in a year, in the currency of the price", example = "10") Spread upkeep,
     @Key(about = "What else it brings") List<String> sideEffects,
-    @Key(about = "Cautions that belong to it") List<String> cautions,
+    @Key(about = "Cautions that belong to it", vocabulary = "caution") List<String> cautions,
     @Key(about = "What must be so before it") List<Prerequisite> prerequisites,
-    @Key(about = "Measures that it cannot stand beside") List<String> exclusions,
+    @Key(about = "Measures that it cannot stand beside", vocabulary = "measure id") List<String> exclusions,
     @Key(about = "What it is good for besides money") MeasureBenefits benefits) {
   /** Copies the lists. */
   public Measure {
@@ -63,6 +67,11 @@ public record Measure(
     cautions = List.copyOf(cautions);
     prerequisites = List.copyOf(prerequisites);
     exclusions = List.copyOf(exclusions);
+    if (!beforeAll.orElse(false)
+        && Stream.of(air, moisture, surface, warmth).allMatch(Optional::isEmpty)) {
+      throw new IllegalArgumentException(
+          "air, moisture, surface or warmth that it changes, or before_all: yes");
+    }
   }
 
   /** True for what relieves the sign while it is used and leaves the cause as it is. */

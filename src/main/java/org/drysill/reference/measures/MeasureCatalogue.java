@@ -3,6 +3,7 @@ package org.drysill.reference.measures;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.reference.DataFiles;
 import org.drysill.yaml.Key;
 
@@ -22,6 +23,16 @@ public record MeasureCatalogue(@Key(about = "The measures") List<Measure> measur
     return new MeasureCatalogue(
         DataFiles.readAll("measures", MeasureCatalogue.class).stream()
             .flatMap(f -> f.measures().stream())
+            .sorted(Comparator.comparing(Measure::name))
+            .toList());
+  }
+
+  /** The same with own measures; one with the id of another takes its place. */
+  public MeasureCatalogue with(MeasureCatalogue own) {
+    return new MeasureCatalogue(
+        Stream.concat(
+                measures.stream().filter(m -> own.measure(m.id()).isEmpty()),
+                own.measures().stream())
             .sorted(Comparator.comparing(Measure::name))
             .toList());
   }

@@ -23,6 +23,13 @@ public record MeasurePrice(
     @Key(about = "Currency code", example = "GBP") String currency,
     @Key(about = "Price level", example = "2025") int year,
     @Key(about = "Where it comes from") Citation source) {
+  /** Refuses prices that do not rise. */
+  public MeasurePrice {
+    if (low > likely || likely > high) {
+      throw new IllegalArgumentException("low, likely and high that rise");
+    }
+  }
+
   /** The price as a range. */
   public Range range() {
     return new Range(low, likely, high);

@@ -24,7 +24,10 @@ import org.drysill.yaml.Key;
  * @param source where these come from
  */
 public record MoistureEffect(
-    @Key(about = "The moisture sources that it touches", example = "[cooking]")
+    @Key(
+            about = "The moisture sources that it touches",
+            example = "[cooking]",
+            vocabulary = "moisture source")
         List<String> sources,
     @Key(about = "Share of their water kept out of the air, as ratio")
         Optional<Spread> shareAvoided,
