@@ -145,7 +145,8 @@ public final class Drysill {
    */
   public static Compared compare(Path before, Path after) {
     ReferenceData data = ReferenceData.bundled();
-    Input input = read(SurveyReader.read(after, before, data.vocabularies(), OwnMeasures::words), data);
+    Input input =
+        read(SurveyReader.read(after, before, data.vocabularies(), OwnMeasures::words), data);
     return new Compared(
         input.visit().map(visit -> new Visits(visit, input.before())), input.problems());
   }

@@ -114,8 +114,7 @@ class OwnMeasuresTest {
         17,
         "loft-hatsch",
         "loft-hatch");
-    refused(
-        OWN.replaceFirst("(?s)moisture:.*?price:", "price:"), 2, "", "air, moisture, surface");
+    refused(OWN.replaceFirst("(?s)moisture:.*?price:", "price:"), 2, "", "air, moisture, surface");
   }
 
   @Test

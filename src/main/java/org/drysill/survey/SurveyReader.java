@@ -76,8 +76,7 @@ public final class SurveyReader {
    */
   public static SurveyResult read(
       Path file, Path earlier, Vocabularies vocabularies, OwnWords own) {
-    return new SurveyReader(vocabularies, own)
-        .read(file, file.toString(), Earlier.given(earlier));
+    return new SurveyReader(vocabularies, own).read(file, file.toString(), Earlier.given(earlier));
   }
 
   private SurveyResult read(Path file, String name, Earlier earlier) {
@@ -91,8 +90,7 @@ public final class SurveyReader {
   private SurveyResult read(Path file, String name, String text, Earlier which) {
     Path folder = Previous.folderOf(file);
     Vocabularies words = words(text, name, folder);
-    Reading<Survey> reading =
-        RecordReader.read(Survey.class, text, name, words, Folder.of(folder));
+    Reading<Survey> reading = RecordReader.read(Survey.class, text, name, words, Folder.of(folder));
     List<Problem> problems = new ArrayList<>(reading.problems());
     reading
         .draft()

@@ -239,7 +239,10 @@ class SurveyReaderTest {
     Path file = folder.resolve("now/survey.yaml");
     Files.createDirectories(file.getParent());
     return SurveyReader.read(
-        Files.writeString(file, now), folder.resolve(earlier), Vocabularies.none(), (words, measures) -> words);
+        Files.writeString(file, now),
+        folder.resolve(earlier),
+        Vocabularies.none(),
+        (words, measures) -> words);
   }
 
   @Test

@@ -29,7 +29,8 @@ public record AirEffect(
     @Key(
             about = "Kind of fan that it brings",
             example = "continuous extract",
-            vocabulary = "kind of fan") Optional<String> fan,
+            vocabulary = "kind of fan")
+        Optional<String> fan,
     @Key(
             about = "Kinds of fan whose place it takes",
             example = "[intermittent extract]",

@@ -40,7 +40,8 @@ public record Measure(
     @Key(
             about = "Kinds of cold spot or fan",
             example = "[lintel, sill]",
-            vocabulary = "kind of cold spot or fan") List<String> kinds,
+            vocabulary = "kind of cold spot or fan")
+        List<String> kinds,
     @Key(about = "What must be so", example = "[extract not met]") List<Condition> when,
     @Key(about = "What it changes, in plain words") String changes,
     @Key(about = "Mends a cause and comes before all", example = "no") Optional<Boolean> beforeAll,
@@ -57,7 +58,8 @@ public record Measure(
     @Key(about = "What else it brings") List<String> sideEffects,
     @Key(about = "Cautions that belong to it", vocabulary = "caution") List<String> cautions,
     @Key(about = "What must be so before it") List<Prerequisite> prerequisites,
-    @Key(about = "Measures that it cannot stand beside", vocabulary = "measure id") List<String> exclusions,
+    @Key(about = "Measures that it cannot stand beside", vocabulary = "measure id")
+        List<String> exclusions,
     @Key(about = "What it is good for besides money") MeasureBenefits benefits) {
   /** Copies the lists. */
   public Measure {

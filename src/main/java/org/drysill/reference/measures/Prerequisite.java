@@ -19,7 +19,11 @@ import org.drysill.yaml.Key;
 public record Prerequisite(
     @Key(about = "What must be so, in a sentence") String says,
     @Key(about = "The defect in its way", example = "[transfer not met]") List<Condition> when,
-    @Key(about = "Measures of which one mends it", example = "[door-undercut]", vocabulary = "measure id") List<String> by,
+    @Key(
+            about = "Measures of which one mends it",
+            example = "[door-undercut]",
+            vocabulary = "measure id")
+        List<String> by,
     @Key(about = "Enough anywhere in the home", example = "no") Optional<Boolean> anywhere) {
   /** Copies the lists. */
   public Prerequisite {

@@ -14,10 +14,7 @@ import org.drysill.yaml.Key;
  * @param source where these come from
  */
 public record SurfaceEffect(
-    @Key(
-            about = "The glazing that the window then has",
-            example = "triple",
-            vocabulary = "glazing")
+    @Key(about = "The glazing that the window then has", example = "triple", vocabulary = "glazing")
         Optional<String> glazing,
     @Key(about = "Share of what the factor lacks to 1 that is taken away, as ratio")
         Optional<Spread> shortfallRemoved,
