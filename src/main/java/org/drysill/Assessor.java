@@ -79,7 +79,8 @@ final class Assessor {
         MoistureModelAssessor.assess(
             home, AirFound.of(air), humidity, moisture, cold, modelRules());
     HeatRecoveryResult recovery =
-        HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy());
+        HeatRecoveryAssessor.assess(
+            home, logs, flows(air), data.recovery(), data.readings().accuracy());
     return new Assessment(
         home,
         air,
@@ -143,7 +144,8 @@ final class Assessor {
         humidity,
         vapour,
         SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled()),
-        HeatRecoveryAssessor.assess(home, flows(air), data.recovery(), data.readings().accuracy()));
+        HeatRecoveryAssessor.assess(
+            home, then.logs(), flows(air), data.recovery(), data.readings().accuracy()));
   }
 
   private static VisitFacts facts(

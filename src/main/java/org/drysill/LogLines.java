@@ -7,9 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.drysill.survey.log.Log;
-import org.drysill.survey.log.LogContent;
 import org.drysill.survey.log.LogFigures;
+import org.drysill.survey.log.LogFile;
 import org.drysill.survey.log.LogLayout;
 import org.drysill.survey.log.LogNote;
 import org.drysill.survey.log.Logs;
@@ -24,15 +23,16 @@ final class LogLines {
     List<String> lines = new ArrayList<>();
     logs.rooms().forEach((room, log) -> lines.addAll(of("Log of " + room, log)));
     logs.outdoor().ifPresent(log -> lines.addAll(of("Log of outdoor air", log)));
+    logs.cycles().values().forEach(log -> lines.addAll(of("Log of cycles", log)));
     return lines;
   }
 
-  private static List<String> of(String subject, Log log) {
+  private static List<String> of(String subject, LogFile log) {
     String about = subject + ", " + log.file() + ": ";
-    if (log.content().isEmpty()) {
+    if (log.account().isEmpty()) {
       return List.of(about + "cannot be used; the rest can");
     }
-    LogContent content = log.content().get();
+    LogFile.Account content = log.account().get();
     List<String> lines = new ArrayList<>();
     lines.add(about + extent(content.figures(), content.layout().zone()));
     lines.add("  read as " + layout(content.layout()));

@@ -15,7 +15,6 @@ import org.drysill.reference.rules.RuleSet;
 import org.drysill.reference.rules.RuleSets;
 import org.drysill.survey.ClimateChoice;
 import org.drysill.survey.OptionWishes;
-import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.log.LogLimits;
 import org.drysill.survey.log.Logs;
@@ -59,7 +58,7 @@ record OwnFiles(
             .flatMap(OptionWishes::measures)
             .map(p -> ruled.withMeasures(new OwnMeasures(bundled, problems).read(file, p)))
             .orElse(ruled);
-    Logs logs = namesLogs(file.survey()) ? logs(file) : Logs.none();
+    Logs logs = LogReader.isNeeded(file.survey()) ? logs(file) : Logs.none();
     logs.all().forEach(log -> problems.addAll(log.problems()));
     return new OwnFiles(data, weather, logs, problems);
   }
@@ -71,11 +70,6 @@ record OwnFiles(
 
   boolean isUsable() {
     return problems.stream().noneMatch(p -> p.severity() == Severity.ERROR);
-  }
-
-  private static boolean namesLogs(Survey survey) {
-    return survey.outdoorLogger().isPresent()
-        || survey.rooms().stream().anyMatch(room -> room.logger().isPresent());
   }
 
   private static Logs logs(SurveyFile file) {

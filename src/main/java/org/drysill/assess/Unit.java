@@ -72,6 +72,8 @@ public enum Unit {
   ENERGY_PRICE("currency/kWh"),
   /** Time in years. */
   YEARS("a"),
+  /** Time in seconds. */
+  SECONDS("s"),
   /** Time in hours. */
   HOURS("h"),
   /** Time of a year in hours. */

@@ -18,7 +18,7 @@ import org.drysill.yaml.Quantity;
  * @param exhaust air that it blows outside
  * @param wholeCycle the temperatures are averages over whole cycles
  * @param instrument the id of the instrument
- * @param log a CSV log of temperatures through whole cycles
+ * @param log a log of temperatures through whole cycles
  */
 public record HeatRecoveryTest(
     @Key(about = "When", example = "2026-01-22T10:30") Optional<Moment> at,
@@ -77,9 +77,5 @@ public record HeatRecoveryTest(
         Optional<YesNo> wholeCycle,
     @Renamed(Renamed.As.INSTRUMENT) @Key(about = "The id of the instrument", example = "th1")
         Optional<String> instrument,
-    @Renamed(Renamed.As.FILE)
-        @Key(
-            about = "A CSV log of temperatures through whole cycles",
-            example = "logs/cycle.csv",
-            file = true)
-        Optional<String> log) {}
+    @Key(about = "A log of temperatures through whole cycles", example = "logs/cycle.csv")
+        Optional<CycleLogger> log) {}

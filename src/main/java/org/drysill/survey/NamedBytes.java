@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyCode;
 import org.drysill.yaml.NamedFiles;
@@ -14,7 +15,7 @@ import org.drysill.yaml.NamedFiles;
  * as streams later, for they may be larger than memory.
  */
 final class NamedBytes {
-  private static final String OF_LOG = "logger.file";
+  private static final Set<String> OF_LOGS = Set.of("logger.file", "log.file");
   private static final int MEGABYTE = 1024 * 1024;
 
   /** The most that one file may have: a large photograph. */
@@ -41,7 +42,7 @@ final class NamedBytes {
   }
 
   private void add(String key, String written) {
-    if (key.endsWith(OF_LOG) || files.containsKey(written)) {
+    if (OF_LOGS.stream().anyMatch(key::endsWith) || files.containsKey(written)) {
       return;
     }
     try {

@@ -23,6 +23,7 @@ import org.drysill.reference.moisture.MoistureSources;
 import org.drysill.reference.readings.ReadingRules;
 import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.survey.log.Logs;
 
 /** A survey says the same in the units of either side of the Atlantic. */
 class UnitsOfASurveyProperties {
@@ -135,7 +136,7 @@ class UnitsOfASurveyProperties {
         SurfaceAssessor.assess(home, IndoorVapours.of(humidity), TABLES).places().stream()
             .flatMap(UnitsOfASurveyProperties::figures);
     RecoveryUnit unit =
-        HeatRecoveryAssessor.assess(home, Map.of(), RECOVERY, RULES.accuracy()).units().get(0);
+        HeatRecoveryAssessor.assess(home, Logs.none(), Map.of(), RECOVERY, RULES.accuracy()).units().get(0);
     Stream<Figure> air =
         humidity.readings().stream()
             .flatMap(a -> Stream.of(a.temperature(), a.dewPoint(), a.excess(), a.excessPressure()));

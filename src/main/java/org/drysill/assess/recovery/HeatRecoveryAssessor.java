@@ -17,6 +17,7 @@ import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.reference.recovery.SleevePipe;
 import org.drysill.survey.Fan;
 import org.drysill.survey.FanKind;
+import org.drysill.survey.log.Logs;
 
 /** Assesses every unit with heat recovery of a home. */
 public final class HeatRecoveryAssessor {
@@ -28,12 +29,16 @@ public final class HeatRecoveryAssessor {
   private final InstrumentErrors errors;
 
   private HeatRecoveryAssessor(
-      Home home, Map<String, Figure> flows, RecoveryDefaults defaults, Accuracy accuracy) {
+      Home home,
+      Logs logs,
+      Map<String, Figure> flows,
+      RecoveryDefaults defaults,
+      Accuracy accuracy) {
     this.errors = new InstrumentErrors(home.survey(), accuracy);
     this.home = home;
     this.flows = flows;
     this.defaults = defaults;
-    this.tests = new TestAssessment(errors, defaults);
+    this.tests = new TestAssessment(errors, defaults, logs);
     this.heat = new SavedHeat(errors, defaults);
   }
 
@@ -41,6 +46,7 @@ public final class HeatRecoveryAssessor {
    * Heat recovery in use.
    *
    * @param home the home with every gap filled
+   * @param logs the logs of the visit, of cycles among them
    * @param flows flow while it runs [m³/s], of an alternating unit within a phase, by the survey's
    *     id of the fan, from the assessment of ventilation; units that it lacks take their measured
    *     flow, else a share of their declared one
@@ -48,8 +54,12 @@ public final class HeatRecoveryAssessor {
    * @param accuracy what is assumed of instruments whose accuracy nobody states
    */
   public static HeatRecoveryResult assess(
-      Home home, Map<String, Figure> flows, RecoveryDefaults defaults, Accuracy accuracy) {
-    return new HeatRecoveryAssessor(home, flows, defaults, accuracy).assess();
+      Home home,
+      Logs logs,
+      Map<String, Figure> flows,
+      RecoveryDefaults defaults,
+      Accuracy accuracy) {
+    return new HeatRecoveryAssessor(home, logs, flows, defaults, accuracy).assess();
   }
 
   private HeatRecoveryResult assess() {
@@ -88,7 +98,8 @@ public final class HeatRecoveryAssessor {
             .toList();
     Optional<Figure> declared = fan.declaredHeatRecovery().map(d -> UnitFigures.declared(id, d));
     Optional<Figure> measured = UnitFigures.measured(id, taken);
-    Optional<Figure> effective = measured.flatMap(m -> effective(id, fan, m));
+    Optional<Figure> effective =
+        measured.flatMap(m -> effective(id, fan, m).or(() -> UnitFigures.effective(id, m, taken)));
     return new RecoveryUnit(
         fan.id(),
         room.id(),
@@ -105,7 +116,7 @@ public final class HeatRecoveryAssessor {
                     id, UnitWords.subject(room, name), room.id(), d, measured, defaults)),
         measured.flatMap(m -> saved(id, fan, m, taken)),
         fan.duct().flatMap(d -> new SleeveAssessment(defaults).of(id, d)),
-        UnitWords.notes(fan, effective),
+        new UnitWords(defaults).notes(fan, measured, effective),
         UnitWords.verdict(declared, measured));
   }
 
@@ -135,8 +146,7 @@ public final class HeatRecoveryAssessor {
       return Optional.empty();
     }
     List<Range> differences =
-        taken.stream()
-            .filter(t -> t.supplyRatio().isPresent())
+        UnitFigures.counted(taken).stream()
             .flatMap(t -> t.difference().stream())
             .map(Figure::value)
             .toList();
@@ -154,6 +164,7 @@ public final class HeatRecoveryAssessor {
     List<String> sleeves =
         units.stream().filter(u -> u.sleeve().isPresent()).map(RecoveryUnit::name).toList();
     List<Assumption> all = new ArrayList<>(errors.assumptions());
+    all.addAll(tests.assumptions());
     if (!sleeves.isEmpty()) {
       all.add(
           new Assumption(

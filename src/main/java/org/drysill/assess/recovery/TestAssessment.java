@@ -3,78 +3,104 @@ package org.drysill.assess.recovery;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.assess.recovery.cycle.CycleAssessment;
+import org.drysill.assess.recovery.cycle.LoggedCycles;
 import org.drysill.physics.Range;
 import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.survey.FanKind;
 import org.drysill.survey.HeatRecoveryTest;
 import org.drysill.survey.YesNo;
+import org.drysill.survey.log.Logs;
 
 /** Turns the temperatures of a test into ratios on both sides, with the instruments' errors. */
 final class TestAssessment {
   private final InstrumentErrors errors;
   private final RecoveryDefaults defaults;
+  private final Logs logs;
+  private final CycleAssessment cycles;
+  private final List<Assumption> assumptions = new ArrayList<>();
 
-  TestAssessment(InstrumentErrors errors, RecoveryDefaults defaults) {
+  TestAssessment(InstrumentErrors errors, RecoveryDefaults defaults, Logs logs) {
     this.errors = errors;
     this.defaults = defaults;
+    this.logs = logs;
+    this.cycles = new CycleAssessment(errors, defaults);
+  }
+
+  /** What was taken for granted of logs so far. */
+  List<Assumption> assumptions() {
+    return List.copyOf(assumptions);
   }
 
   RecoveryTest of(String id, FanKind kind, HeatRecoveryTest test) {
-    TestTemperatures t = TestTemperatures.of(test, errors);
-    if (test.log().isPresent() && !t.missing().isEmpty()) {
-      return without(
-          test,
-          TestQuality.NOT_EVALUATED,
-          "A log of cycles is named; this version does not evaluate it.");
+    if (test.log().isEmpty()) {
+      return byReadings(id, kind, test, List.of());
     }
-    if (!t.missing().isEmpty()) {
-      return without(
-          test,
-          TestQuality.REFUSED,
-          "Refused: no " + String.join(" and no ", t.missing()) + " temperature was noted.");
-    }
-    return judged(id, kind, test, t);
+    RecoveryTest logged = new LoggedTest(defaults, test).of(logged(id, kind, test));
+    boolean useless = logged.supplyRatio().isEmpty();
+    return useless && TestTemperatures.of(test, errors).missing().isEmpty()
+        ? byReadings(id, kind, test, List.of("Of its log: " + logged.why()))
+        : logged;
   }
 
-  private RecoveryTest judged(String id, FanKind kind, HeatRecoveryTest test, TestTemperatures t) {
+  private LoggedCycles logged(String id, FanKind kind, HeatRecoveryTest test) {
+    if (kind != FanKind.ALTERNATING_HEAT_RECOVERY) {
+      return LoggedCycles.refused(
+          Optional.empty(),
+          "Refused: it does not blow both ways in turn, so that its log has no cycle; note the"
+              + " means of the log as temperatures.");
+    }
+    LoggedCycles logged = cycles.of(id, test, test.log().flatMap(logs::cycles));
+    assumptions.addAll(logged.assumptions());
+    return logged;
+  }
+
+  private RecoveryTest byReadings(
+      String id, FanKind kind, HeatRecoveryTest test, List<String> warnings) {
+    TestTemperatures t = TestTemperatures.of(test, errors);
+    boolean single = isSingleReading(kind, test);
+    TestForm form = single ? TestForm.SINGLE_READING : TestForm.MEANS;
+    if (!t.missing().isEmpty()) {
+      return refused(
+          test,
+          form,
+          Optional.empty(),
+          "Refused: no " + String.join(" and no ", t.missing()) + " temperature was noted.");
+    }
     RatioFigures figures = new RatioFigures(id, t, defaults);
     double difference = t.indoor().orElseThrow().likely() - t.outdoor().orElseThrow().likely();
     Optional<Figure> shown = Optional.of(figures.difference());
     if (difference < defaults.refusedBelow().likely()) {
-      return new RecoveryTest(
-          test.at(),
+      return refused(
+          test,
+          form,
           shown,
-          TestQuality.REFUSED,
-          Optional.empty(),
-          Optional.empty(),
           "Refused: indoors was only %s K warmer than outdoors; below %s K the test says nothing."
               .formatted(
-                  Numbers.number(difference), Numbers.number(defaults.refusedBelow().likely())),
-          List.of());
+                  Numbers.number(difference), Numbers.number(defaults.refusedBelow().likely())));
     }
     Optional<String> objection = objection(t);
     if (objection.isPresent()) {
-      return new RecoveryTest(
-          test.at(),
-          shown,
-          TestQuality.REFUSED,
-          Optional.empty(),
-          Optional.empty(),
-          objection.get(),
-          List.of());
+      return refused(test, form, shown, objection.get());
     }
     boolean indicative = difference < defaults.indicativeBelow().likely();
-    boolean single = isSingleReading(kind, test);
+    List<String> all = new ArrayList<>(warnings);
+    if (single) {
+      all.add(singleReading());
+    }
     return new RecoveryTest(
         test.at(),
+        form,
         shown,
         indicative ? TestQuality.INDICATIVE : TestQuality.NORMAL,
         t.supply().map(s -> figures.supply(s, single)),
         t.exhaust().map(figures::exhaust),
+        Optional.empty(),
         why(indicative, difference),
-        warnings(test, single));
+        all);
   }
 
   private String why(boolean indicative, double difference) {
@@ -113,23 +139,24 @@ final class TestAssessment {
         && test.wholeCycle().filter(w -> w == YesNo.YES).isEmpty();
   }
 
-  private List<String> warnings(HeatRecoveryTest test, boolean single) {
-    List<String> warnings = new ArrayList<>();
-    if (single) {
-      warnings.add(
-          "The survey does not say that the temperatures are averages over whole cycles. A reading"
-              + " at the start of supply reads high: the mean may be only %s of it, and the lower"
-                  .formatted(Numbers.percent(defaults.singleReadingShare().likely()))
-              + " bound allows for that.");
-    }
-    if (test.log().isPresent()) {
-      warnings.add("A log of cycles is named as well; this version does not evaluate it.");
-    }
-    return warnings;
+  private String singleReading() {
+    return "The survey does not say that the temperatures are averages over whole cycles. A reading"
+        + " at the start of supply reads high: the mean may be only %s of it, and the lower"
+            .formatted(Numbers.percent(defaults.singleReadingShare().likely()))
+        + " bound allows for that.";
   }
 
-  private static RecoveryTest without(HeatRecoveryTest test, TestQuality quality, String why) {
+  private static RecoveryTest refused(
+      HeatRecoveryTest test, TestForm form, Optional<Figure> difference, String why) {
     return new RecoveryTest(
-        test.at(), Optional.empty(), quality, Optional.empty(), Optional.empty(), why, List.of());
+        test.at(),
+        form,
+        difference,
+        TestQuality.REFUSED,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        why,
+        List.of());
   }
 }

@@ -10,6 +10,7 @@ import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.readings.WeightedMean;
 import org.drysill.physics.Range;
+import org.drysill.physics.recovery.RecoveryRatio;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.yaml.Quantity;
@@ -20,6 +21,9 @@ final class UnitFigures {
       Citation.of("JCGM 100 (GUM)", "2008", "5.1.2, propagation of uncertainty", How.MEMORY);
   private static final Citation UNBALANCE =
       new Citation("Balance of the air of a home", Optional.empty(), Optional.empty(), How.DERIVED);
+
+  /** A half-cycle without any air recovers nothing. */
+  private static final double FAINTEST = 1e-6;
 
   private UnitFigures() {}
 
@@ -39,9 +43,20 @@ final class UnitFigures {
                 Optional.of("Laboratory figures hold without any wind.")));
   }
 
-  /** The ratio on the supply side from all usable tests; empty without one. */
+  /**
+   * The tests whose supply ratio counts: single readings of an alternating unit only where no whole
+   * cycles were taken, for they tell the moment more than the unit.
+   */
+  static List<RecoveryTest> counted(List<RecoveryTest> tests) {
+    List<RecoveryTest> usable = tests.stream().filter(t -> t.supplyRatio().isPresent()).toList();
+    List<RecoveryTest> whole =
+        usable.stream().filter(t -> t.form() != TestForm.SINGLE_READING).toList();
+    return whole.isEmpty() ? usable : whole;
+  }
+
+  /** The ratio on the supply side from all tests that count; empty without one. */
   static Optional<Figure> measured(String id, List<RecoveryTest> tests) {
-    List<Figure> ratios = tests.stream().flatMap(t -> t.supplyRatio().stream()).toList();
+    List<Figure> ratios = counted(tests).stream().flatMap(t -> t.supplyRatio().stream()).toList();
     if (ratios.isEmpty()) {
       return Optional.empty();
     }
@@ -85,6 +100,32 @@ final class UnitFigures {
                 List.of(Input.of("η", ratio), Input.of("q1", own), Input.of("q2", other)),
                 List.of(UNBALANCE),
                 Optional.of("What one unit blows in too little comes in through gaps, cold.")));
+  }
+
+  /** The same of a unit whose log tells the air of both halves of its cycle apart. */
+  static Optional<Figure> effective(String id, Figure ratio, List<RecoveryTest> tests) {
+    return counted(tests).stream()
+        .flatMap(t -> t.cycles().stream())
+        .flatMap(c -> c.balance().stream())
+        .findFirst()
+        .map(b -> effective(id, ratio, b));
+  }
+
+  private static Figure effective(String id, Figure ratio, Figure balance) {
+    double share =
+        RecoveryRatio.effectiveUnderUnbalance(1, Math.max(FAINTEST, balance.likely()), 1);
+    return new Figure(
+        id + ".effective",
+        "share recovered of all air that it moves",
+        ratio.value().times(share),
+        Unit.PERCENT,
+        Basis.CALCULATED,
+        () ->
+            new Working(
+                "η_eff = η · min(b, 1/b)",
+                List.of(Input.of("η", ratio), Input.of("b", balance)),
+                List.of(UNBALANCE),
+                Optional.of("What it blows in too little comes in through gaps, cold.")));
   }
 
   private static Range balance(Range a, Range b) {

@@ -6,12 +6,17 @@ import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
+import org.drysill.physics.recovery.RecoveryRatio;
+import org.drysill.reference.recovery.RecoveryDefaults;
 import org.drysill.survey.Fan;
 import org.drysill.survey.FanKind;
 
-/** What is known of a unit, in plain sentences. */
-final class UnitWords {
-  private UnitWords() {}
+/**
+ * What is known of a unit, in plain sentences.
+ *
+ * @param defaults what is taken for granted
+ */
+record UnitWords(RecoveryDefaults defaults) {
 
   /** A subject for findings. */
   static String subject(RoomFacts room, String name) {
@@ -39,7 +44,7 @@ final class UnitWords {
   }
 
   /** What else the reader should know. */
-  static List<String> notes(Fan fan, Optional<Figure> effective) {
+  List<String> notes(Fan fan, Optional<Figure> measured, Optional<Figure> effective) {
     List<String> notes = new ArrayList<>();
     if (fan.heatRecoveryTests().isEmpty()) {
       notes.add("No temperatures were taken at it: the declared figure stands alone.");
@@ -47,13 +52,30 @@ final class UnitWords {
     if (fan.kind() == FanKind.ALTERNATING_HEAT_RECOVERY) {
       notes.add("It exchanges half of the flow of a phase: it blows in half of the time.");
     }
-    notes.add(
-        effective.isPresent()
-            ? "The flows of both units of the pair were measured; the smaller one governs."
-            : "The flows in and out were not both measured; if they differ it recovers less.");
+    notes.add(flows(measured, effective));
     if (fan.kind() == FanKind.FITTED_BUT_NOT_WORKING) {
       notes.add("It does not work, so it saves nothing now.");
     }
     return List.copyOf(notes);
+  }
+
+  private String flows(Optional<Figure> measured, Optional<Figure> effective) {
+    if (effective.isPresent()) {
+      return "The flows in and out were both measured; the smaller one governs, and of all the air"
+          + " %s of the heat is kept.".formatted(Numbers.percent(effective.get().likely()));
+    }
+    String unknown = "The flows in and out were not both measured; if they differ it recovers less";
+    double less = defaults.unbalanceShown().likely();
+    return measured
+        .map(
+            m ->
+                unknown
+                    + ": with %s less one way, %s of the heat of all the air instead of %s."
+                        .formatted(
+                            Numbers.percent(less),
+                            Numbers.percent(
+                                RecoveryRatio.effectiveUnderUnbalance(m.likely(), 1 - less, 1)),
+                            Numbers.percent(m.likely())))
+        .orElse(unknown + ".");
   }
 }

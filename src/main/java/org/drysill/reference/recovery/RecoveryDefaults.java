@@ -22,6 +22,9 @@ import org.drysill.yaml.Key;
  * @param sleeveLip length of pipe that the air bathes at each end [m]
  * @param innerFilm film coefficient in the room [W/(m²·K)]
  * @param outerFilm film coefficient outdoors [W/(m²·K)]
+ * @param unbalanceShown by how much one flow is less than the other where the report shows what that
+ *     does, share of the greater [1]
+ * @param cycles what a log of cycles must show
  */
 public record RecoveryDefaults(
     @Key(about = "Difference below which a test tells nothing, K") Sourced refusedBelow,
@@ -35,7 +38,9 @@ public record RecoveryDefaults(
     @Key(about = "Its relative humidity, ratio") Sourced rimAirHumidity,
     @Key(about = "Length of pipe that the air bathes, m") Sourced sleeveLip,
     @Key(about = "Film coefficient in the room, W/(m²·K)") Sourced innerFilm,
-    @Key(about = "Film coefficient outdoors, W/(m²·K)") Sourced outerFilm) {
+    @Key(about = "Film coefficient outdoors, W/(m²·K)") Sourced outerFilm,
+    @Key(about = "How unlike flows are shown, share") Sourced unbalanceShown,
+    @Key(about = "What a log of cycles must show") CycleCriteria cycles) {
   /** Copies the list. */
   public RecoveryDefaults {
     sleeves = List.copyOf(sleeves);

@@ -111,7 +111,6 @@ final class FansChapter implements Chapter {
           case NORMAL -> "much";
           case INDICATIVE -> "a little";
           case REFUSED -> "nothing";
-          case NOT_EVALUATED -> "not evaluated";
         };
     return Cells.row(
         Cells.text(test.at().map(Words::moment).orElse("no time given")),

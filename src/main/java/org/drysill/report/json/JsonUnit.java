@@ -43,6 +43,7 @@ record JsonUnit(String suffix, double factor) {
       case KG_CO2_PER_YEAR -> new JsonUnit("kg_co2_year", 1);
       case ENERGY_PRICE -> new JsonUnit("per_kwh", 1);
       case YEARS -> new JsonUnit("years", 1);
+      case SECONDS -> new JsonUnit("s", 1);
       case HOURS -> new JsonUnit("hours", 1);
       case HOURS_PER_YEAR -> new JsonUnit("hours_year", 1);
       case PPM -> new JsonUnit("ppm", 1);

@@ -78,6 +78,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
           MONEY_PER_YEAR,
           ENERGY_PRICE,
           YEARS,
+          SECONDS,
           HOURS,
           HOURS_PER_YEAR,
           PPM ->
@@ -121,6 +122,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case MONEY_PER_YEAR -> new PrintedUnit("a year", 1, 0, Decimals.WHOLE);
       case ENERGY_PRICE -> new PrintedUnit("per kWh", 1, 0, Decimals.THREE);
       case YEARS -> new PrintedUnit("years", 1, 0, Decimals.BY_SIZE);
+      case SECONDS -> new PrintedUnit("s", 1, 0, Decimals.WHOLE);
       case HOURS -> new PrintedUnit("h", 1, 0, Decimals.WHOLE);
       case HOURS_PER_YEAR -> new PrintedUnit("h/year", 1, 0, Decimals.WHOLE);
       case PPM -> new PrintedUnit("ppm", 1, 0, Decimals.WHOLE);

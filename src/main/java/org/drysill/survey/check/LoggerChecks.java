@@ -4,6 +4,8 @@ import static org.drysill.survey.check.CheckList.each;
 
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.Optional;
+import org.drysill.survey.Fan;
 import org.drysill.survey.Logger;
 import org.drysill.survey.Survey;
 import org.drysill.survey.log.DateOrder;
@@ -22,7 +24,18 @@ final class LoggerChecks {
     each(
         survey.rooms(),
         "rooms",
-        (room, path) -> room.logger().ifPresent(logger -> checks.logger(logger, path + ".logger")));
+        (room, path) -> {
+          room.logger().ifPresent(logger -> checks.logger(logger, path + ".logger"));
+          each(room.fans(), path + ".fans", checks::fan);
+        });
+  }
+
+  private void fan(Fan fan, String path) {
+    each(
+        fan.heatRecoveryTests(),
+        path + ".heat_recovery_tests",
+        (test, at) ->
+            test.log().ifPresent(log -> logger(log.reduced(Optional.empty()), at + ".log")));
   }
 
   private void logger(Logger logger, String path) {

@@ -16,14 +16,20 @@ import org.drysill.yaml.Problem;
  *     stands without it
  */
 public record Log(
-    Logger logger, String sha256, Optional<LogContent> content, List<Problem> problems) {
+    Logger logger, String sha256, Optional<LogContent> content, List<Problem> problems)
+    implements LogFile {
   /** Copies the list. */
   public Log {
     problems = List.copyOf(problems);
   }
 
-  /** The path of the file as the survey writes it. */
+  @Override
   public String file() {
     return logger.file();
+  }
+
+  @Override
+  public Optional<Account> account() {
+    return content.map(c -> new Account(c.figures(), c.layout(), c.quality()));
   }
 }

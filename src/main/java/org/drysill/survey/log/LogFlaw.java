@@ -48,7 +48,9 @@ public enum LogFlaw implements ProblemCode {
   /** At the end of the scale. */
   SATURATED("L120", "A humidity of 100 %", "used"),
   /** Its fields are empty, or what stood there was refused. */
-  NO_VALUE("L121", "A row without a value that can be used", "not used");
+  NO_VALUE("L121", "A row without a value that can be used", "not used"),
+  /** More rows than the cycles of a unit need. */
+  BEYOND("L122", "A row beyond those that a log of cycles is read to", "not used");
 
   private final String code;
   private final String meaning;

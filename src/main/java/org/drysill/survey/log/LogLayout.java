@@ -38,4 +38,20 @@ public record LogLayout(
   public LogLayout {
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
   }
+
+  /** The same with other columns. */
+  public LogLayout withColumns(Map<String, String> names) {
+    return new LogLayout(
+        encoding,
+        delimiter,
+        decimalMark,
+        headerLine,
+        names,
+        dates,
+        zone,
+        zoneStated,
+        temperatureUnit,
+        unitStated,
+        humidityAsFraction);
+  }
 }

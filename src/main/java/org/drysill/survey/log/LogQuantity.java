@@ -9,7 +9,17 @@ public enum LogQuantity implements Worded {
   /** Relative humidity. */
   HUMIDITY,
   /** Carbon dioxide. */
-  CO2;
+  CO2,
+  /** Air of the room beside a heat recovery unit. */
+  INDOOR_TEMPERATURE,
+  /** Outdoor air beside a heat recovery unit. */
+  OUTDOOR_TEMPERATURE,
+  /** Air at the grille of a heat recovery unit in the room. */
+  SUPPLY_TEMPERATURE,
+  /** Air at its grille outdoors. */
+  EXHAUST_TEMPERATURE,
+  /** Air flow through it. */
+  FLOW;
 
   @Override
   public String word() {

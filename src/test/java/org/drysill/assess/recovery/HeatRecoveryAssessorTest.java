@@ -13,6 +13,7 @@ import org.drysill.assess.Verdict;
 import org.drysill.physics.Range;
 import org.drysill.reference.readings.ReadingRules;
 import org.drysill.reference.recovery.RecoveryDefaults;
+import org.drysill.survey.log.Logs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,7 @@ class HeatRecoveryAssessorTest {
   private static HeatRecoveryResult assess(String fans, Map<String, Figure> flows) {
     return HeatRecoveryAssessor.assess(
         HomeFixtures.home("- {id: kitchen, use: kitchen, fans: [" + fans + "]}"),
+        Logs.none(),
         flows,
         DEFAULTS,
         ReadingRules.bundled().accuracy());
@@ -151,14 +153,40 @@ class HeatRecoveryAssessorTest {
   }
 
   @Test
-  void a_log_is_not_evaluated_and_said() {
+  void a_log_that_could_not_be_read_leaves_the_readings_beside_it() {
     RecoveryTest log = test("alternating heat recovery", "{log: logs/cycle.csv}");
-    assertThat(log.quality()).isEqualTo(TestQuality.NOT_EVALUATED);
-    assertThat(log.why()).contains("does not evaluate it");
-    assertThat(
-            test("alternating heat recovery", TEST + ", whole_cycle: yes, log: logs/cycle.csv}")
-                .warnings())
-        .hasSize(1);
+    assertThat(log.quality()).isEqualTo(TestQuality.REFUSED);
+    assertThat(log.form()).isEqualTo(TestForm.LOG);
+    assertThat(log.why()).isEqualTo("Refused: its log of cycles could not be read.");
+    RecoveryTest both =
+        test("alternating heat recovery", TEST + ", whole_cycle: yes, log: logs/cycle.csv}");
+    assertThat(both.quality()).isEqualTo(TestQuality.NORMAL);
+    assertThat(both.form()).isEqualTo(TestForm.MEANS);
+    assertThat(both.warnings())
+        .containsExactly("Of its log: Refused: its log of cycles could not be read.");
+  }
+
+  @Test
+  void a_unit_that_does_not_alternate_has_no_cycle() {
+    assertThat(test("simultaneous heat recovery", "{log: logs/cycle.csv}").why())
+        .contains("does not blow both ways in turn");
+  }
+
+  /** 0.54 from means over whole cycles; a single reading of 0.69 tells its moment. */
+  @Test
+  void single_readings_do_not_count_beside_whole_cycles() {
+    String means =
+        "kind: alternating heat recovery, measured_flow: 11 l/s, heat_recovery_tests: ["
+            + TEST
+            + ", whole_cycle: yes}";
+    RecoveryUnit alone = unit(means + "]");
+    RecoveryUnit both =
+        unit(means + ", {indoor: 20 C, outdoor: 3.4 C, supply: 14.9 C, whole_cycle: no}]");
+    assertThat(both.tests()).hasSize(2);
+    assertThat(both.measured().orElseThrow().value())
+        .isEqualTo(alone.measured().orElseThrow().value());
+    assertThat(both.saved().orElseThrow().heat().value())
+        .isEqualTo(alone.saved().orElseThrow().heat().value());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.drysill.survey.log.read;
 
+import java.util.Map;
 import org.drysill.survey.log.LogLayout;
 
 /**
@@ -19,4 +20,9 @@ record Layout(
     int firstRow,
     long middleMs,
     boolean newestFirst,
-    boolean quoted) {}
+    boolean quoted) {
+  /** The same, with other names of columns for a reader of the report. */
+  Layout telling(Map<String, String> names) {
+    return new Layout(told.withColumns(names), columns, firstRow, middleMs, newestFirst, quoted);
+  }
+}

@@ -49,13 +49,7 @@ final class LayoutFinder {
   Layout find(WholeFile whole) throws LogRefused, IOException {
     table =
         Table.in(part.lines(), logger.delimiterMark())
-            .orElseThrow(
-                () ->
-                    refusals.at(
-                        1,
-                        LogCode.NO_TABLE,
-                        "no row with a time and a number",
-                        "rows with a date and time and readings, separated by one character"));
+            .orElseThrow(refusals::noTable);
     ColumnFinder finder = new ColumnFinder(table, refusals);
     columns = finder.find(logger.columns());
     boolean quoted = part.lines().stream().anyMatch(line -> line.indexOf('"') >= 0);

@@ -1,26 +1,21 @@
 package org.drysill.survey.log.read;
 
-import de.siegmar.fastcsv.reader.CsvCallbackHandler;
 import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
+import org.drysill.survey.CycleLogger;
 import org.drysill.survey.Logger;
 import org.drysill.survey.Room;
 import org.drysill.survey.Survey;
-import org.drysill.survey.log.DateOrder;
+import org.drysill.survey.log.CycleLog;
 import org.drysill.survey.log.Log;
 import org.drysill.survey.log.LogCode;
 import org.drysill.survey.log.LogContent;
@@ -30,12 +25,6 @@ import org.drysill.yaml.Problem;
 
 /** The one way in for logs: a file passes once, in memory that does not grow with its rows. */
 public final class LogReader {
-  /** A field is short; one that is longer than this lacks its closing quotation mark. */
-  private static final int LONGEST_RECORD = 1 << 16;
-
-  /** Stands for quotation marks where a file has none, and no text holds it. */
-  private static final char NO_QUOTE = '\uFFFF';
-
   private final Path folder;
   private final LogLimits limits;
 
@@ -63,7 +52,25 @@ public final class LogReader {
     for (Room room : survey.rooms()) {
       room.logger().ifPresent(logger -> rooms.put(room.id(), read(logger, zone)));
     }
-    return new Logs(rooms, survey.outdoorLogger().map(logger -> read(logger, zone)));
+    Map<CycleLogger, CycleLog> cycles = new LinkedHashMap<>();
+    CycleLogReader reader = new CycleLogReader(folder, limits);
+    cycleLoggers(survey)
+        .forEach(logger -> cycles.computeIfAbsent(logger, l -> reader.read(l, zone)));
+    return new Logs(rooms, survey.outdoorLogger().map(logger -> read(logger, zone)), cycles);
+  }
+
+  /** True where a survey names a log. */
+  public static boolean isNeeded(Survey survey) {
+    return survey.outdoorLogger().isPresent()
+        || survey.rooms().stream().anyMatch(room -> room.logger().isPresent())
+        || cycleLoggers(survey).findAny().isPresent();
+  }
+
+  private static Stream<CycleLogger> cycleLoggers(Survey survey) {
+    return survey.rooms().stream()
+        .flatMap(room -> room.fans().stream())
+        .flatMap(fan -> fan.heatRecoveryTests().stream())
+        .flatMap(test -> test.log().stream());
   }
 
   /**
@@ -78,10 +85,7 @@ public final class LogReader {
     try (HashedStream bytes = new HashedStream(Files.newInputStream(file))) {
       return read(logger, file, bytes, zoneOfOthers);
     } catch (IOException | UncheckedIOException closed) {
-      Problem problem =
-          new Refusals(logger.file(), List.of())
-              .at(1, LogCode.UNREADABLE, "a file that cannot be read", "a readable file")
-              .problem();
+      Problem problem = Refusals.unreadable(logger.file());
       return new Log(logger, "", Optional.empty(), List.of(problem));
     }
   }
@@ -89,56 +93,14 @@ public final class LogReader {
   private Log read(Logger logger, Path file, HashedStream bytes, Optional<ZoneId> zoneOfOthers)
       throws IOException {
     try {
-      FirstPart part =
-          FirstPart.of(file)
-              .orElseThrow(
-                  () ->
-                      new Refusals(logger.file(), List.of())
-                          .at(
-                              1,
-                              LogCode.NOT_TEXT,
-                              "a file that is no text",
-                              "the log saved or exported as CSV"));
+      FirstPart part = FirstPart.of(file).orElseThrow(() -> Refusals.noText(logger.file()));
       Layout layout =
           new LayoutFinder(logger, part, limits, zoneOfOthers)
-              .find((table, columns, quoted) -> orders(file, part, table, columns, quoted));
+              .find((table, columns, quoted) -> CsvRows.orders(file, part, table, columns, quoted));
       return new Scan(logger, part, layout).read(bytes);
     } catch (LogRefused refused) {
       return new Log(logger, bytes.sha256(), Optional.empty(), List.of(refused.problem()));
     }
-  }
-
-  private static Set<DateOrder> orders(
-      Path file, FirstPart part, Table table, Columns columns, boolean quoted) throws IOException {
-    DateOrderFinder finder = new DateOrderFinder(columns.time());
-    try (InputStream bytes = Files.newInputStream(file);
-        CsvReader<DateOrder> rows =
-            csv(part, table.delimiter(), quoted, table.firstRow(), finder, bytes)) {
-      return rows.stream().findFirst().<Set<DateOrder>>map(EnumSet::of).orElseGet(finder::found);
-    } catch (CsvParseException broken) {
-      return finder.found();
-    }
-  }
-
-  /** The rows from the first reading on. */
-  private static <T> CsvReader<T> csv(
-      FirstPart part,
-      char delimiter,
-      boolean quoted,
-      int firstRow,
-      CsvCallbackHandler<T> handler,
-      InputStream bytes) {
-    CsvReader<T> rows =
-        CsvReader.builder()
-            .fieldSeparator(delimiter)
-            .quoteCharacter(quoted ? '"' : NO_QUOTE)
-            .allowExtraFields(true)
-            .allowMissingFields(true)
-            .allowExtraCharsAfterClosingQuote(true)
-            .maxBufferSize(LONGEST_RECORD)
-            .build(handler, new InputStreamReader(bytes, part.charset()));
-    rows.skipLines(firstRow - 1);
-    return rows;
   }
 
   /** One pass over a file whose layout is known. */
@@ -161,10 +123,11 @@ public final class LogReader {
     Log read(HashedStream bytes) throws IOException {
       List<Problem> problems = List.of();
       try {
-        csv(part, layout.told().delimiter(), layout.quoted(), layout.firstRow(), scanner, bytes)
-            .forEach(nothing -> {});
+        CsvRows.of(part, layout, scanner, bytes).forEach(nothing -> {});
       } catch (CsvParseException broken) {
-        problems = List.of(brokenOff());
+        problems =
+            List.of(
+                new Refusals(logger.file(), part.lines()).brokenQuotes(scanner.lastLine()));
       }
       scanner.finish(bytes.endsWithinLine());
       window.finish();
@@ -180,16 +143,6 @@ public final class LogReader {
               layout.told(),
               notes.quality());
       return new Log(logger, sha256, Optional.of(content), problems);
-    }
-
-    private Problem brokenOff() {
-      return new Refusals(logger.file(), part.lines())
-          .at(
-              (int) scanner.lastLine(),
-              LogCode.BROKEN_QUOTES,
-              "a row that is never closed; nothing below it was read",
-              "a closing quotation mark")
-          .problem();
     }
 
     private Problem unusable() {

@@ -21,6 +21,38 @@ final class Refusals {
     this.lines = lines;
   }
 
+  /** A file that is gone, closed, or broken off by the machine. */
+  static Problem unreadable(String file) {
+    return new Refusals(file, List.of())
+        .at(1, LogCode.UNREADABLE, "a file that cannot be read", "a readable file")
+        .problem();
+  }
+
+  /** A spreadsheet, an archive, a logger's own format. */
+  static LogRefused noText(String file) {
+    return new Refusals(file, List.of())
+        .at(1, LogCode.NOT_TEXT, "a file that is no text", "the log saved or exported as CSV");
+  }
+
+  /** Text without rows of readings. */
+  LogRefused noTable() {
+    return at(
+        1,
+        LogCode.NO_TABLE,
+        "no row with a time and a number",
+        "rows with a date and time and readings, separated by one character");
+  }
+
+  /** A quotation mark that is never closed. */
+  Problem brokenQuotes(long line) {
+    return at(
+            (int) line,
+            LogCode.BROKEN_QUOTES,
+            "a row that is never closed; nothing below it was read",
+            "a closing quotation mark")
+        .problem();
+  }
+
   LogRefused at(int line, LogCode code, String found, String expected) {
     return at(line, code, found, expected, Optional.empty());
   }
