@@ -61,12 +61,8 @@ class SurveyReaderTest {
     SurveyFile file = result.file().orElseThrow();
     assertThat(file.files().keySet())
         .containsExactlyInAnyOrder(
-            "logs/cycle.csv",
-            "photos/window.png",
-            "photos/corner.png",
-            "photos/kitchen.png",
-            "my-measures.yaml");
-    assertThat(file.files().get("logs/cycle.csv")).startsWith('T', 'i', 'm', 'e');
+            "photos/window.png", "photos/corner.png", "photos/kitchen.png", "my-measures.yaml");
+    assertThat(file.files().get("photos/window.png")).isNotEmpty();
     assertThat(file.previous().orElseThrow().survey().visit().date()).isEqualTo("2025-02-11");
   }
 

@@ -37,11 +37,10 @@ record LoggedTest(RecoveryDefaults defaults, HeatRecoveryTest test) {
 
   private String why(LoggedCycles logged, CyclesSeen seen) {
     String found =
-        "%d whole cycles of %s s count%s."
+        "%d whole cycles of %d s count%s."
             .formatted(
                 seen.used(),
-                Numbers.number(
-                    Math.round(seen.supplyTime().likely() + seen.otherTime().likely())),
+                Math.round(seen.supplyTime().likely() + seen.otherTime().likely()),
                 leftOut(seen));
     return logged.weak().isEmpty()
         ? found

@@ -44,18 +44,18 @@ final class LoggedFace {
     return filled;
   }
 
-  /** The face in the room: empty where its column holds nothing. */
-  Optional<FaceLog> inRoom() {
-    return of(LogQuantity.SUPPLY_TEMPERATURE, indoor, outdoor);
+  /** The face in the room, which every log of cycles has. */
+  FaceLog inRoom() {
+    return of(LogQuantity.SUPPLY_TEMPERATURE, indoor, outdoor).orElseThrow();
   }
 
-  /** The face outdoors. */
+  /** The face outdoors; empty where it was not logged. */
   Optional<FaceLog> outdoors() {
     return of(LogQuantity.EXHAUST_TEMPERATURE, outdoor, indoor);
   }
 
   private Optional<FaceLog> of(LogQuantity quantity, double[] near, double[] far) {
-    return samples.column(quantity).map(face -> of(face, near, far)).filter(log -> log != null);
+    return samples.column(quantity).map(face -> of(face, near, far));
   }
 
   private FaceLog of(double[] face, double[] near, double[] far) {

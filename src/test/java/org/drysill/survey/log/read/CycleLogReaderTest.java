@@ -103,9 +103,11 @@ class CycleLogReaderTest {
   void other_marks_tongues_and_units_are_recognised() throws IOException {
     CycleLog log =
         read(
-            "Zeit;Raumluft °F;Außenluft °F;Zuluft °F;Fortluft °F\n"
-                + "22.01.2026 10:00:00;68,0;41,0;59,0;50,0\n"
-                + "22.01.2026 10:00:02;68,0;41,0;50,0;50,0\n");
+            """
+            Zeit;Raumluft °F;Außenluft °F;Zuluft °F;Fortluft °F
+            22.01.2026 10:00:00;68,0;41,0;59,0;50,0
+            22.01.2026 10:00:02;68,0;41,0;50,0;50,0
+            """);
     assertThat(supply(log)).containsExactly(15, 10);
     assertThat(samples(log).column(LogQuantity.INDOOR_TEMPERATURE).orElseThrow())
         .containsOnly(20);
