@@ -136,7 +136,9 @@ class UnitsOfASurveyProperties {
         SurfaceAssessor.assess(home, IndoorVapours.of(humidity), TABLES).places().stream()
             .flatMap(UnitsOfASurveyProperties::figures);
     RecoveryUnit unit =
-        HeatRecoveryAssessor.assess(home, Logs.none(), Map.of(), RECOVERY, RULES.accuracy()).units().get(0);
+        HeatRecoveryAssessor.assess(home, Logs.none(), Map.of(), RECOVERY, RULES.accuracy())
+            .units()
+            .get(0);
     Stream<Figure> air =
         humidity.readings().stream()
             .flatMap(a -> Stream.of(a.temperature(), a.dewPoint(), a.excess(), a.excessPressure()));

@@ -25,7 +25,8 @@ import org.drysill.truth.CycleTruth;
  * Logs of alternating units whose ratio is known, written as files and read back from the survey
  * on: how often the stated interval holds the truth, how wide it is, how far off its middle.
  *
- * <pre>java -cp target/test-classes:target/drysill.jar org.drysill.benchmark.CycleExperiment 400</pre>
+ * <pre>java -cp target/test-classes:target/drysill.jar org.drysill.benchmark.CycleExperiment 400
+ * </pre>
  */
 public final class CycleExperiment {
   private static final LocalDateTime START = LocalDateTime.of(2026, 1, 22, 10, 0);

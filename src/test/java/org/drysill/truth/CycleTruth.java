@@ -64,7 +64,17 @@ public record CycleTruth(
   /** The same logged at another step [s] for another time [min]. */
   public CycleTruth logged(double everyS, double forMinutes) {
     return new CycleTruth(
-        seed, ntu, storeS, halfS, pauseS, lagS, noiseK, accuracyK, everyS, forMinutes, indoor,
+        seed,
+        ntu,
+        storeS,
+        halfS,
+        pauseS,
+        lagS,
+        noiseK,
+        accuracyK,
+        everyS,
+        forMinutes,
+        indoor,
         outdoor);
   }
 

@@ -7,8 +7,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 
 /**
- * Makes up the log of the cycles of the kitchen's unit in the terrace, an hour of the visit
- * every two seconds. The same seed makes the same file:
+ * Makes up the log of the cycles of the kitchen's unit in the terrace, an hour of the visit every
+ * two seconds. The same seed makes the same file:
  *
  * <pre>java -cp target/classes:target/test-classes org.drysill.truth.TerraceCycle
  * example-surveys/1930s-terrace/logs</pre>

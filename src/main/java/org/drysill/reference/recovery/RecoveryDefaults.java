@@ -22,8 +22,8 @@ import org.drysill.yaml.Key;
  * @param sleeveLip length of pipe that the air bathes at each end [m]
  * @param innerFilm film coefficient in the room [W/(m²·K)]
  * @param outerFilm film coefficient outdoors [W/(m²·K)]
- * @param unbalanceShown by how much one flow is less than the other where the report shows what that
- *     does, share of the greater [1]
+ * @param unbalanceShown by how much one flow is less than the other where the report shows what
+ *     that does, share of the greater [1]
  * @param cycles what a log of cycles must show
  */
 public record RecoveryDefaults(

@@ -91,7 +91,8 @@ public final class ChangeFixtures {
     HumidityResult humidity = HumidityAssessor.assess(home, RULES);
     IndoorVapours vapour = IndoorVapours.of(humidity);
     HeatRecoveryResult recovery =
-        HeatRecoveryAssessor.assess(home, Logs.none(), Map.of(), RecoveryDefaults.bundled(), RULES.accuracy());
+        HeatRecoveryAssessor.assess(
+            home, Logs.none(), Map.of(), RecoveryDefaults.bundled(), RULES.accuracy());
     return new VisitFacts(
         home,
         logs,

@@ -65,7 +65,8 @@ public final class CycleAssessment {
           "Refused: its log has no temperature %s, and none was noted beside it."
               .formatted(indoor.isEmpty() ? "of the room" : "outdoors"));
     }
-    double error = halfWidth(errors.temperature(exactly(outdoor.get().mean().likely()), test.instrument()));
+    double error =
+        halfWidth(errors.temperature(exactly(outdoor.get().mean().likely()), test.instrument()));
     return new CycleEvaluation(defaults, rules, id, samples, error, indoor.get(), outdoor.get())
         .evaluate();
   }

@@ -60,15 +60,13 @@ final class CycleEvaluation {
   }
 
   LoggedCycles evaluate() {
-    Optional<Figure> difference =
-        Optional.of(figures.difference(indoor.mean(), outdoor.mean()));
+    Optional<Figure> difference = Optional.of(figures.difference(indoor.mean(), outdoor.mean()));
     double kelvin = difference.get().likely();
     if (kelvin < defaults.refusedBelow().likely()) {
       return LoggedCycles.refused(
           difference,
           "Refused: indoors was only %s K warmer than outdoors; below %s K the test says nothing."
-              .formatted(
-                  Said.number(kelvin), Said.number(defaults.refusedBelow().likely())));
+              .formatted(Said.number(kelvin), Said.number(defaults.refusedBelow().likely())));
     }
     CycleOutcome outcome = CycleSearch.of(faces.inRoom(), rules);
     if (outcome instanceof CycleRatio cycles) {
@@ -88,8 +86,7 @@ final class CycleEvaluation {
               : "Refused: the supply air was colder than outdoors.");
     }
     List<String> warnings = new ArrayList<>(warnings(cycles));
-    Optional<CycleOutcome> exhaust =
-        faces.outdoors().map(log -> CycleSearch.of(log, rules));
+    Optional<CycleOutcome> exhaust = faces.outdoors().map(log -> CycleSearch.of(log, rules));
     exhaust
         .filter(CycleOutcome.None.class::isInstance)
         .ifPresent(
@@ -100,9 +97,7 @@ final class CycleEvaluation {
     return new LoggedCycles(
         difference,
         Optional.of(figures.supply(cycles)),
-        exhaust
-            .filter(CycleRatio.class::isInstance)
-            .map(e -> figures.exhaust((CycleRatio) e)),
+        exhaust.filter(CycleRatio.class::isInstance).map(e -> figures.exhaust((CycleRatio) e)),
         Optional.of(figures.seen(cycles, flowLogged)),
         new Weakness(defaults, figures).of(kelvin, cycles),
         Optional.empty(),
@@ -113,7 +108,8 @@ final class CycleEvaluation {
   private List<String> warnings(CycleRatio cycles) {
     List<String> warnings = new ArrayList<>();
     if (!indoor.isLogged()) {
-      warnings.add("The log lacks the air of the room; the reading beside it stands for all of it.");
+      warnings.add(
+          "The log lacks the air of the room; the reading beside it stands for all of it.");
     }
     if (!outdoor.isLogged()) {
       warnings.add("The log lacks outdoor air; the reading beside it stands for all of it.");
@@ -122,8 +118,7 @@ final class CycleEvaluation {
       warnings.add(
           "The halves of its cycle are unlike: it supplies for %s s and takes out for %s s."
               .formatted(
-                  Said.seconds(cycles.timing().judgedS()),
-                  Said.seconds(cycles.timing().otherS())));
+                  Said.seconds(cycles.timing().judgedS()), Said.seconds(cycles.timing().otherS())));
     }
     return warnings;
   }

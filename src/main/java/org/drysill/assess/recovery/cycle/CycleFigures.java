@@ -104,8 +104,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
 
   /** Whether the thermometer is slow for the half-cycle. */
   boolean isSlow(CycleRatio cycles) {
-    return cycles.timing().lagS()
-        > rules.slowThermometer().likely() * cycles.timing().cycleS() / 2;
+    return cycles.timing().lagS() > rules.slowThermometer().likely() * cycles.timing().cycleS() / 2;
   }
 
   private double lagError(CycleRatio cycles) {
@@ -126,10 +125,10 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
             Math.max(0, Math.min(1, cycles.ratio())),
             Math.min(1, Math.max(0, cycles.ratio() + u))),
         Unit.PERCENT,
-        formula + "; u = √(u(T)² + (%s·s)² + (%s·δ)² + e²)"
-            .formatted(
-                Said.number(rules.coverage().likely()),
-                lagError(cycles) == 1 ? "1" : "¼"),
+        formula
+            + "; u = √(u(T)² + (%s·s)² + (%s·δ)² + e²)"
+                .formatted(
+                    Said.number(rules.coverage().likely()), lagError(cycles) == 1 ? "1" : "¼"),
         inputs,
         Optional.of(
             "Over %d whole cycles. What a thermometer is off by does not average out over cycles."
@@ -144,7 +143,9 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
         cycles.settling(),
         cycles.incomplete(),
         time("supply_time", "length of the supply half-cycle", cycles.timing().judgedS()),
-        time("other_time", "length of the half-cycle in which it takes air out",
+        time(
+            "other_time",
+            "length of the half-cycle in which it takes air out",
             cycles.timing().otherS()),
         Optional.of(cycles.timing().pauseS())
             .filter(p -> p > 0)
@@ -152,8 +153,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
         time("lag", "time constant of the thermometer at the grille", cycles.timing().lagS()),
         mean("room", "room air over the log", cycles.near(), errors.room()),
         mean("outdoors", "outdoor air over the log", cycles.far(), errors.outdoor()),
-        mean("supply", "air supplied, mean of whole half-cycles", cycles.judged(),
-            errors.inRoom()),
+        mean("supply", "air supplied, mean of whole half-cycles", cycles.judged(), errors.inRoom()),
         moment("early", "ratio read early in supply", Course.early(cycles)),
         moment("late", "ratio read at the end of supply", Course.late(cycles)),
         apart ? Optional.of(balance(cycles)) : Optional.empty(),
@@ -205,8 +205,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private static Input points(String symbol, String name, double ratio) {
-    return Input.of(
-        symbol, name, Range.exactly(ratio), Unit.PERCENTAGE_POINT, Basis.CALCULATED);
+    return Input.of(symbol, name, Range.exactly(ratio), Unit.PERCENTAGE_POINT, Basis.CALCULATED);
   }
 
   private static Input celsius(String symbol, String name, Range value) {

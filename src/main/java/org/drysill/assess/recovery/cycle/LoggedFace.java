@@ -60,8 +60,7 @@ final class LoggedFace {
 
   private FaceLog of(double[] face, double[] near, double[] far) {
     double[] air = filled(samples, LogQuantity.FLOW).orElseGet(() -> ones(face.length));
-    int[] present =
-        IntStream.range(0, face.length).filter(i -> !Double.isNaN(face[i])).toArray();
+    int[] present = IntStream.range(0, face.length).filter(i -> !Double.isNaN(face[i])).toArray();
     return FaceLog.of(
         picked(samples.seconds(), present),
         picked(face, present),

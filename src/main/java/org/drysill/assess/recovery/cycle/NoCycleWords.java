@@ -24,8 +24,7 @@ final class NoCycleWords {
                   .formatted(
                       Said.seconds(none.stepS()),
                       Said.seconds(none.halfCycleS()),
-                      Said.seconds(
-                          rules.halfCycle().likely() / rules.enoughSamples().likely()));
+                      Said.seconds(rules.halfCycle().likely() / rules.enoughSamples().likely()));
           case TOO_SLOW ->
               "the temperature at the grille turns every %s min, slower than any unit; it follows"
                       .formatted(Said.number(none.halfCycleS() / 60))

@@ -59,8 +59,7 @@ public record CycleRatio(
    */
   public double uncertainty(
       double uFaceK, double uNearK, double uFarK, double coverage, double lagShare) {
-    double thermometers =
-        TemperatureRatio.uncertainty(ratio, near - far, uFaceK, uNearK, uFarK);
+    double thermometers = TemperatureRatio.uncertainty(ratio, near - far, uFaceK, uNearK, uFarK);
     return Math.hypot(
         Math.hypot(thermometers, coverage * scatterError),
         Math.hypot(lagShare * lagCorrection, edgeError));

@@ -8,15 +8,15 @@ import java.util.function.ToDoubleFunction;
 import org.drysill.physics.TemperatureRatio;
 
 /**
- * Finds the cycles of an alternating unit in a log of the air at one face, and the temperature ratio
- * of its judged half-cycles (EN 13141-8, memory; the evaluation is derived).
+ * Finds the cycles of an alternating unit in a log of the air at one face, and the temperature
+ * ratio of its judged half-cycles (EN 13141-8, memory; the evaluation is derived).
  *
  * <pre>η = Σ q·(T − Tfar) Δt / Σ q·(Tnear − Tfar) Δt     over whole half-cycles</pre>
  *
- * <p>The store cools as it gives heat, so a reading at the start of supply overstates and only whole
- * half-cycles count. The lag of the thermometer is read from its answer to the turn and taken out;
- * near the length of a half-cycle it flattens the swing so much that this no longer holds, which is
- * for the caller to say.
+ * <p>The store cools as it gives heat, so a reading at the start of supply overstates and only
+ * whole half-cycles count. The lag of the thermometer is read from its answer to the turn and taken
+ * out; near the length of a half-cycle it flattens the swing so much that this no longer holds,
+ * which is for the caller to say.
  */
 public final class CycleSearch {
   private static final int LEAST_READINGS = 20;
@@ -142,11 +142,13 @@ public final class CycleSearch {
 
   /** Half a step at either end, times how far the curve there is from the mean. */
   private double edgeError(CycleTiming timing, Curve curve, double mean) {
-    return stepS / 2 / timing.blowingS() * Math.hypot(curve.highest() - mean, mean - curve.lowest());
+    return stepS
+        / 2
+        / timing.blowingS()
+        * Math.hypot(curve.highest() - mean, mean - curve.lowest());
   }
 
-  private static double mean(
-      List<Window> used, ToDoubleFunction<Window> quantity) {
+  private static double mean(List<Window> used, ToDoubleFunction<Window> quantity) {
     double air = used.stream().mapToDouble(Window::air).sum();
     return used.stream().mapToDouble(w -> w.air() * quantity.applyAsDouble(w)).sum() / air;
   }

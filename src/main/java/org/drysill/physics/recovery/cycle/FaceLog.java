@@ -53,8 +53,7 @@ public final class FaceLog {
         Bounds.above("time after the one before [s]", seconds[i] - seconds[i - 1], 0);
       }
     }
-    return new FaceLog(
-        seconds.clone(), face.clone(), near.clone(), far.clone(), sizes(air));
+    return new FaceLog(seconds.clone(), face.clone(), near.clone(), far.clone(), sizes(air));
   }
 
   private static double[] sizes(double[] air) {

@@ -22,8 +22,7 @@ record LagFit(double lagS, double rest, double depth) {
    *
    * @param halfWay ratio at the turn itself, which is where the curve is half way
    */
-  static LagFit of(
-      Curve curve, double halfWay, double until, double shortestS, double longestS) {
+  static LagFit of(Curve curve, double halfWay, double until, double shortestS, double longestS) {
     LagFit best = new LagFit(shortestS, 1, 0);
     double least = Double.POSITIVE_INFINITY;
     double factor = Math.pow(longestS / shortestS, 1.0 / TRIALS);

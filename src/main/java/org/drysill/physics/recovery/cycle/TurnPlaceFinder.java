@@ -34,8 +34,7 @@ final class TurnPlaceFinder {
             lagUntil(),
             SHORTEST_LAG_BINS * curve.binS(),
             LONGEST_LAG * cycleS);
-    double otherFrom =
-        Math.min(0, Math.max(lag.when(curve.smooth(lowest)), curve.offset(lowest)));
+    double otherFrom = Math.min(0, Math.max(lag.when(curve.smooth(lowest)), curve.offset(lowest)));
     return FlowPauses.in(curve, cycleS)
         .map(p -> new TurnPlaces(otherFrom, p.judgedFrom(), p.pauseS(), lag.lagS(), false))
         .orElseGet(() -> byTemperature(lag.lagS(), otherFrom, lowest));

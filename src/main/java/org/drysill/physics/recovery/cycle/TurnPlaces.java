@@ -12,7 +12,6 @@ package org.drysill.physics.recovery.cycle;
 record TurnPlaces(
     double otherFrom, double judgedFrom, double pauseS, double lagS, boolean equalHalves) {
   CycleTiming timing(double cycleS) {
-    return new CycleTiming(
-        cycleS, cycleS + otherFrom - judgedFrom, pauseS, lagS, equalHalves);
+    return new CycleTiming(cycleS, cycleS + otherFrom - judgedFrom, pauseS, lagS, equalHalves);
   }
 }

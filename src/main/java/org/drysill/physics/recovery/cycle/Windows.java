@@ -8,8 +8,9 @@ import java.util.Optional;
  *
  * <pre>T = Tm + τ·dTm/dt          mean T = Σ q·(Tm·Δt + τ·ΔTm) / Σ q·Δt</pre>
  *
- * <p>Tm as the thermometer shows it [°C], τ its time constant [s], q flow, Δ from one reading to the
- * next. At the end of a window the last reading within holds, for beyond it the other air begins.
+ * <p>Tm as the thermometer shows it [°C], τ its time constant [s], q flow, Δ from one reading to
+ * the next. At the end of a window the last reading within holds, for beyond it the other air
+ * begins.
  */
 final class Windows {
   private static final int LEAST_READINGS = 2;
@@ -75,11 +76,7 @@ final class Windows {
       }
       int count = end - first;
       return new Window(
-          air,
-          (airKelvin + lagS * airChange) / air,
-          airKelvin / air,
-          near / count,
-          far / count);
+          air, (airKelvin + lagS * airChange) / air, airKelvin / air, near / count, far / count);
     }
   }
 }

@@ -25,8 +25,7 @@ final class CsvRows {
   /** The rows of a file whose layout is known. */
   static <T> CsvReader<T> of(
       FirstPart part, Layout layout, CsvCallbackHandler<T> handler, InputStream bytes) {
-    return of(
-        part, layout.told().delimiter(), layout.quoted(), layout.firstRow(), handler, bytes);
+    return of(part, layout.told().delimiter(), layout.quoted(), layout.firstRow(), handler, bytes);
   }
 
   /** The orders in which the dates of a whole file can be read. */

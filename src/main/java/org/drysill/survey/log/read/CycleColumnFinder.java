@@ -80,8 +80,7 @@ final class CycleColumnFinder {
   }
 
   private int byName(String name) throws LogRefused {
-    List<Integer> found =
-        columns(column -> column.strip().equalsIgnoreCase(name.strip()));
+    List<Integer> found = columns(column -> column.strip().equalsIgnoreCase(name.strip()));
     if (found.size() == 1) {
       return found.get(0);
     }

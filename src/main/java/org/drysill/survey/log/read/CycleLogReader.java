@@ -16,7 +16,6 @@ import org.drysill.survey.log.CycleLog;
 import org.drysill.survey.log.LogCode;
 import org.drysill.survey.log.LogFigures;
 import org.drysill.survey.log.LogFile.Account;
-import org.drysill.survey.log.LogLayout;
 import org.drysill.survey.log.LogLimits;
 import org.drysill.survey.log.LogQuantity;
 import org.drysill.yaml.Problem;

@@ -85,10 +85,7 @@ final class CycleRows {
             .sorted(Comparator.comparingLong((Integer i) -> ms[i]))
             .mapToInt(i -> i)
             .toArray());
-    keep(
-        IntStream.range(0, size)
-            .filter(i -> i + 1 == size || !isRepeated(i, notes))
-            .toArray());
+    keep(IntStream.range(0, size).filter(i -> i + 1 == size || !isRepeated(i, notes)).toArray());
     for (int i = 1; i < size; i++) {
       steps.add(ms[i] - ms[i - 1]);
     }

@@ -47,9 +47,7 @@ final class LayoutFinder {
   }
 
   Layout find(WholeFile whole) throws LogRefused, IOException {
-    table =
-        Table.in(part.lines(), logger.delimiterMark())
-            .orElseThrow(refusals::noTable);
+    table = Table.in(part.lines(), logger.delimiterMark()).orElseThrow(refusals::noTable);
     ColumnFinder finder = new ColumnFinder(table, refusals);
     columns = finder.find(logger.columns());
     boolean quoted = part.lines().stream().anyMatch(line -> line.indexOf('"') >= 0);

@@ -126,8 +126,7 @@ public final class LogReader {
         CsvRows.of(part, layout, scanner, bytes).forEach(nothing -> {});
       } catch (CsvParseException broken) {
         problems =
-            List.of(
-                new Refusals(logger.file(), part.lines()).brokenQuotes(scanner.lastLine()));
+            List.of(new Refusals(logger.file(), part.lines()).brokenQuotes(scanner.lastLine()));
       }
       scanner.finish(bytes.endsWithinLine());
       window.finish();

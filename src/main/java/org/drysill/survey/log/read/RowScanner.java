@@ -5,7 +5,9 @@ import org.drysill.survey.log.LogFlaw;
 import org.drysill.survey.log.LogLimits;
 import org.drysill.survey.log.LogQuantity;
 
-/** Turns the fields of rows on the air of a room into numbers; what it reads goes into the window. */
+/**
+ * Turns the fields of rows on the air of a room into numbers; what it reads goes into the window.
+ */
 final class RowScanner extends TimedRows {
   private final int temperatureColumn;
   private final int humidityColumn;

@@ -75,8 +75,7 @@ abstract class TimedRows extends AbstractBaseCsvCallbackHandler<Void> {
   }
 
   @Override
-  protected final void handleField(
-      int index, char[] text, int offset, int length, boolean quoted) {
+  protected final void handleField(int index, char[] text, int offset, int length, boolean quoted) {
     int end = offset + length;
     if (index == timeColumn) {
       timeRead = clock.read(text, offset, end);

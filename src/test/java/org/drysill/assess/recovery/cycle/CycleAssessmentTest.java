@@ -172,7 +172,8 @@ class CycleAssessmentTest {
   void readings_beside_the_log_stand_in_for_its_columns() throws IOException {
     String grilleAlone = without(csv(UNIT), List.of(1, 2, 4));
     assertThat(test(grilleAlone).why())
-        .isEqualTo("Refused: its log has no temperature of the room, and none was noted beside it.");
+        .isEqualTo(
+            "Refused: its log has no temperature of the room, and none was noted beside it.");
     assertThat(unit(grilleAlone, ", indoor: 20.1 C").tests().get(0).why())
         .isEqualTo("Refused: its log has no temperature outdoors, and none was noted beside it.");
     RecoveryTest noted = unit(grilleAlone, ", indoor: 20.1 C, outdoor: 3.3 C").tests().get(0);
@@ -213,7 +214,8 @@ class CycleAssessmentTest {
   @Test
   void a_grille_outdoors_without_cycle_is_told() throws IOException {
     String broken =
-        csv(UNIT).lines()
+        csv(UNIT)
+            .lines()
             .map(line -> line.startsWith("2") ? line.replaceAll(",[^,]*$", ",3.0") : line)
             .collect(Collectors.joining("\n"));
     RecoveryTest test = test(broken);

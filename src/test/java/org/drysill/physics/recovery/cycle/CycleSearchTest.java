@@ -59,8 +59,7 @@ class CycleSearchTest {
     Made made = new Made();
     double[] mirrored = Arrays.stream(made.face()).map(t -> 20 - t).toArray();
     FaceLog outdoors =
-        FaceLog.of(
-            made.seconds(), mirrored, made.filled(0), made.filled(20), made.filled(1));
+        FaceLog.of(made.seconds(), mirrored, made.filled(0), made.filled(20), made.filled(1));
     assertThat(found(outdoors).ratio()).isCloseTo(found(made.log()).ratio(), within(1e-9));
   }
 
@@ -122,9 +121,7 @@ class CycleSearchTest {
       face[i] -= face[i] < 19.9 ? 5 * unsettled : 0;
     }
     CycleRatio cycles =
-        found(
-            FaceLog.of(
-                made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)));
+        found(FaceLog.of(made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)));
     assertThat(cycles.settling()).isBetween(2, 6);
     assertThat(cycles.ratio()).isCloseTo(0.70, within(0.006));
   }
@@ -156,9 +153,7 @@ class CycleSearchTest {
       face[i] = Math.max(face[i], 19.5);
     }
     CycleRatio cycles =
-        found(
-            FaceLog.of(
-                made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)));
+        found(FaceLog.of(made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)));
     assertThat(cycles.incomplete()).isPositive();
     assertThat(cycles.ratio()).isCloseTo(0.70, within(0.004));
   }
@@ -238,9 +233,7 @@ class CycleSearchTest {
       i += length + pause;
     }
     assertThat(
-            none(
-                    FaceLog.of(
-                        made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)))
+            none(FaceLog.of(made.seconds(), face, made.filled(20), made.filled(0), made.filled(1)))
                 .why())
         .isEqualTo(NoCycle.IRREGULAR);
   }
@@ -249,8 +242,7 @@ class CycleSearchTest {
   void air_that_never_flows_gives_no_ratio() {
     Made made = new Made();
     FaceLog still =
-        FaceLog.of(
-            made.seconds(), made.face(), made.filled(20), made.filled(0), made.filled(0));
+        FaceLog.of(made.seconds(), made.face(), made.filled(20), made.filled(0), made.filled(0));
     assertThat(none(still).why()).isEqualTo(NoCycle.TOO_FEW);
   }
 
@@ -276,13 +268,14 @@ class CycleSearchTest {
     double[] three = {0, 1, 2};
     assertThatThrownBy(() -> FaceLog.of(three, three, three, three, new double[2]))
         .hasMessageContaining("expected 3 values but was 2");
-    assertThatThrownBy(
-            () -> FaceLog.of(new double[] {0, 2, 1}, three, three, three, three))
+    assertThatThrownBy(() -> FaceLog.of(new double[] {0, 2, 1}, three, three, three, three))
         .hasMessageContaining("time after the one before");
     assertThatThrownBy(
             () -> FaceLog.of(three, new double[] {0, Double.NaN, 1}, three, three, three))
         .hasMessageContaining("temperature at the face");
-    assertThat(FaceLog.of(new double[1], new double[1], new double[1], new double[1], new double[1]).medianStepS())
+    assertThat(
+            FaceLog.of(new double[1], new double[1], new double[1], new double[1], new double[1])
+                .medianStepS())
         .isZero();
   }
 

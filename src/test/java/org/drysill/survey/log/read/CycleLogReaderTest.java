@@ -109,8 +109,7 @@ class CycleLogReaderTest {
             22.01.2026 10:00:02;68,0;41,0;50,0;50,0
             """);
     assertThat(supply(log)).containsExactly(15, 10);
-    assertThat(samples(log).column(LogQuantity.INDOOR_TEMPERATURE).orElseThrow())
-        .containsOnly(20);
+    assertThat(samples(log).column(LogQuantity.INDOOR_TEMPERATURE).orElseThrow()).containsOnly(20);
     assertThat(log.account().orElseThrow().layout().temperatureUnit())
         .isEqualTo(TemperatureUnit.FAHRENHEIT);
   }
@@ -207,15 +206,13 @@ class CycleLogReaderTest {
   @Test
   void two_columns_of_one_name_are_refused() throws IOException {
     CycleLog log =
-        read(
-            "Time,Probe,Probe\n2026-01-22 10:00:00,12,13\n", logger(Optional.of(named("Probe"))));
+        read("Time,Probe,Probe\n2026-01-22 10:00:00,12,13\n", logger(Optional.of(named("Probe"))));
     assertThat(log.problems().get(0).code()).isEqualTo(LogCode.SEVERAL_COLUMNS.code());
   }
 
   @Test
   void a_row_that_is_never_closed_ends_the_log() throws IOException {
-    CycleLog log =
-        read(HEAD + rows(5) + "\"2026-01-22 10:00:09,20,3,12,11\n" + "x".repeat(70_000));
+    CycleLog log = read(HEAD + rows(5) + "\"2026-01-22 10:00:09,20,3,12,11\n" + "x".repeat(70_000));
     assertThat(samples(log).size()).isEqualTo(5);
     assertThat(log.problems().get(0).code()).isEqualTo(LogCode.BROKEN_QUOTES.code());
   }
