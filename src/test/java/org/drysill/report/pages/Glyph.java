@@ -1,0 +1,31 @@
+package org.drysill.report.pages;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/**
+ * A letter on a page.
+ *
+ * @param text what it reads as
+ * @param box from its baseline to the height of a capital; points from the top left of the page
+ * @param bold whether its font is bold
+ * @param upright false where it is turned
+ * @param clipped whether part of it is cut off by the area it is painted in
+ * @param kinds the structure elements that it stands in, the outermost first; empty for what is no
+ *     content, such as the running head, and for charts
+ */
+record Glyph(
+    String text,
+    Rectangle2D box,
+    boolean bold,
+    boolean upright,
+    boolean clipped,
+    List<String> kinds) {
+  double baseline() {
+    return box.getMaxY();
+  }
+
+  boolean within(String kind) {
+    return kinds.contains(kind);
+  }
+}

@@ -1,0 +1,151 @@
+package org.drysill.report.pages;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.drysill.report.Report;
+
+/** Says what is wrong with the pages of a report. */
+public final class ProofReader {
+  /** The least share of the height that a page uses, the last one apart. */
+  static final double LEAST_SHARE = 0.5;
+
+  private static final double EDGE = 10 * 72 / 25.4;
+  private static final Pattern WORKING = Pattern.compile("w\\d+(\\.\\d+)?");
+  private static final Pattern ID = Pattern.compile(" id=\"([^\"]+)\"");
+  private static final Pattern HREF = Pattern.compile(" href=\"#([^\"]+)\"");
+
+  /** A number of a working within the text of the page; a name of the survey may read alike. */
+  private static final Pattern SPOKEN =
+      Pattern.compile("(?<=[( ,>])(w\\d+(?:\\.\\d+)?)(?=[),;<.])(?!\\.\\d)");
+
+  private ProofReader() {}
+
+  /** All that is wrong, one line each; empty for a clean report. */
+  public static List<String> faults(Report report) {
+    PrintedReport printed = PrintedReport.of(report.pdf());
+    List<String> faults = new ArrayList<>();
+    for (Sheet sheet : printed.sheets()) {
+      faults.addAll(outside(sheet));
+      faults.addAll(sheet.overlaps());
+      if (sheet.number() < printed.sheets().size()) {
+        faults.addAll(thin(sheet));
+        faults.addAll(orphan(sheet));
+      }
+    }
+    faults.addAll(contents(printed));
+    faults.addAll(links(printed));
+    faults.addAll(references(report.html()));
+    return faults;
+  }
+
+  static List<String> outside(Sheet sheet) {
+    Rectangle2D paper =
+        new Rectangle2D.Double(EDGE, EDGE, sheet.width() - 2 * EDGE, sheet.height() - 2 * EDGE);
+    return sheet.glyphs().stream()
+        .filter(g -> g.clipped() || !paper.contains(g.box()))
+        .map(g -> "cut or at the edge, " + sheet.place(g))
+        .toList();
+  }
+
+  static List<String> thin(Sheet sheet) {
+    return sheet.share() < LEAST_SHARE
+        ? List.of(
+            String.format("page %d uses %.0f %% only", sheet.number(), 100 * sheet.share()))
+        : List.of();
+  }
+
+  /** A heading, a title, a table's head or the head of a group at the foot of a page. */
+  static List<String> orphan(Sheet sheet) {
+    List<Glyph> line = sheet.lastLine();
+    if (line.isEmpty()) {
+      return List.of();
+    }
+    boolean bold = line.stream().allMatch(Glyph::bold);
+    boolean alone =
+        line.stream().anyMatch(g -> g.within("THead") || g.kinds().stream().anyMatch(ProofReader::isHeading))
+            || (bold && line.stream().allMatch(g -> g.within("P") && !g.within("TD")))
+            || (bold && line.stream().allMatch(g -> g.within("TD")) && gap(line) < 20);
+    return alone
+        ? List.of("page " + sheet.number() + " ends with a heading: " + text(line))
+        : List.of();
+  }
+
+  private static boolean isHeading(String kind) {
+    return kind.matches("H\\d");
+  }
+
+  /** The widest space between two letters of a line [pt]. */
+  private static double gap(List<Glyph> line) {
+    double widest = 0;
+    for (int i = 1; i < line.size(); i++) {
+      widest = Math.max(widest, line.get(i).box().getX() - line.get(i - 1).box().getMaxX());
+    }
+    return widest;
+  }
+
+  private static String text(List<Glyph> line) {
+    return line.stream().map(Glyph::text).collect(Collectors.joining());
+  }
+
+  /** Page numbers of the contents. */
+  static List<String> contents(PrintedReport printed) {
+    List<PrintedReport.Link> numbered =
+        printed.links().stream().filter(l -> l.text().matches("\\d+")).toList();
+    List<String> faults = new ArrayList<>();
+    if (numbered.size() < 5) {
+      faults.add("the contents have " + numbered.size() + " page numbers");
+    }
+    for (PrintedReport.Link link : numbered) {
+      if (Integer.parseInt(link.text()) != link.target()) {
+        faults.add("the contents say page " + link.text() + " for what is on " + link.target());
+      }
+    }
+    return faults;
+  }
+
+  /** Links lead somewhere, and those of workings to the line of that number. */
+  static List<String> links(PrintedReport printed) {
+    List<String> faults = new ArrayList<>();
+    for (PrintedReport.Link link : printed.links()) {
+      if (link.target() < 1) {
+        faults.add("page " + link.page() + ": " + link.text() + " leads nowhere");
+      } else if (WORKING.matcher(link.text()).matches()) {
+        Sheet target = printed.sheets().get(link.target() - 1);
+        Rectangle2D there = new Rectangle2D.Double(0, link.top() - 4, target.width(), 30);
+        if (!target.text(there).contains(link.text())) {
+          faults.add(
+              "page " + link.page() + ": " + link.text() + " leads to " + target.text(there));
+        }
+      }
+    }
+    return faults;
+  }
+
+  /** What the page text refers to is there. */
+  static List<String> references(String html) {
+    Set<String> ids = all(ID, html);
+    Set<String> missing = all(HREF, html);
+    missing.removeAll(ids);
+    List<String> faults = new ArrayList<>();
+    missing.forEach(id -> faults.add("no element has the id " + id));
+    int listing = html.indexOf("<table class=\"fixed wide listing");
+    Set<String> spoken = all(SPOKEN, listing < 0 ? html : html.substring(0, listing));
+    spoken.removeAll(ids);
+    spoken.forEach(number -> faults.add("no working has the number " + number));
+    return faults;
+  }
+
+  private static Set<String> all(Pattern pattern, String html) {
+    Set<String> found = new HashSet<>();
+    for (Matcher m = pattern.matcher(html); m.find(); ) {
+      found.add(m.group(1));
+    }
+    return found;
+  }
+}
