@@ -10,7 +10,7 @@ import org.drysill.report.chapter.Chapter;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Words;
-import org.drysill.report.working.WorkingIndex;
+import org.drysill.report.working.Sources;
 
 /** What was taken for granted because the survey does not say it. */
 final class AssumptionsChapter implements Chapter {
@@ -45,6 +45,6 @@ final class AssumptionsChapter implements Chapter {
         Cells.text(assumption.assumed()),
         Cells.text(
             Words.sentence(assumption.why()) + " " + Words.sentence(assumption.better()),
-            WorkingIndex.source(assumption.source())));
+            Sources.of(assumption.source())));
   }
 }

@@ -7,12 +7,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.drysill.assess.Figure;
 import org.drysill.reference.Citation;
-import org.drysill.report.block.Grid;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Entries;
+import org.drysill.report.block.Entry;
 import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.rules.Documents;
 import org.drysill.report.subject.Desk;
-import org.drysill.report.table.Cells;
 import org.drysill.report.words.Words;
 
 /** The documents, with what of them was used and how it is known. */
@@ -27,30 +28,23 @@ final class SourcesChapter implements Chapter {
     if (documents.isEmpty()) {
       return Optional.empty();
     }
-    Grid grid =
-        Grid.wide(
+    Entries entries =
+        new Entries(
             "",
-            List.of(
-                Cells.words("document", 70),
-                Cells.words("what of it"),
-                Cells.words("known by", 24)),
             documents.entrySet().stream()
-                .map(
-                    e ->
-                        Cells.row(
-                            Cells.text(e.getKey()),
-                            Cells.text(clauses(e.getValue())),
-                            Cells.text(known(e.getValue()))))
+                .map(e -> new Entry(e.getKey(), clauses(e.getValue()), known(e.getValue())))
                 .toList(),
             "Seen: read in a public copy of the document's own text. Memory: remembered and not"
                 + " read again, to be treated as unconfirmed.");
+    List<Block> blocks = new ArrayList<>(List.of(entries));
+    blocks.addAll(Documents.of(desk));
     return Optional.of(
         new Section(
             "sources",
             "Where the published figures stand",
             "Sources",
             false,
-            List.of(grid.densely(), Documents.of(desk))));
+            blocks));
   }
 
   private static List<Citation> all(Desk desk) {

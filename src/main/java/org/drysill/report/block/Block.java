@@ -14,6 +14,7 @@ public sealed interface Block
         HeatMap,
         Facts,
         Workings,
+        Entries,
         Listing,
         Photos,
         Signatures {

@@ -44,6 +44,12 @@ public record Grid(
     return new Grid(margin, title, columns, rows, foot, wide, true);
   }
 
+  /** For each row whether it is so high that a page's end may cut it. */
+  public List<Boolean> tall() {
+    TableRoom room = new TableRoom(this);
+    return rows.stream().map(room::isTall).toList();
+  }
+
   @Override
   public String kind() {
     return "grid";

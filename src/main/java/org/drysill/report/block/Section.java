@@ -1,6 +1,7 @@
 package org.drysill.report.block;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A section of the report.
@@ -8,7 +9,7 @@ import java.util.List;
  * @param id a stable id, for links
  * @param heading its heading, a sentence that carries the finding
  * @param running its name in the running head and the contents
- * @param newPage whether it begins on a new page
+ * @param newPage whether it begins on a new page where the one before is half full
  * @param blocks what stands in it
  */
 public record Section(
@@ -16,5 +17,21 @@ public record Section(
   /** Copies the lists. */
   public Section {
     blocks = List.copyOf(blocks);
+  }
+
+  /** The height that its heading asks for, so that it is not left alone [mm]. */
+  public String room() {
+    double asked = new Room(blocks).heading(heading);
+    return whole(newPage ? Room.MOST : asked);
+  }
+
+  /** The height that each of its blocks asks for where it begins [mm]. */
+  public List<String> rooms() {
+    Room room = new Room(blocks);
+    return IntStream.range(0, blocks.size()).mapToObj(i -> whole(room.at(i))).toList();
+  }
+
+  private static String whole(double mm) {
+    return Long.toString(Math.round(mm));
   }
 }

@@ -18,9 +18,4 @@ public record WorkingFamily(
     sources = List.copyOf(sources);
     items = List.copyOf(items);
   }
-
-  /** True where nothing was put in: readings, statements of the survey, printed figures. */
-  public boolean plain() {
-    return items.stream().allMatch(e -> e.inputs().isEmpty());
-  }
 }

@@ -11,7 +11,7 @@ import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.words.Words;
-import org.drysill.report.working.WorkingIndex;
+import org.drysill.report.working.Sources;
 
 /** Every caution, the gravest first, and the place of the local code. */
 final class CautionsChapter implements Chapter {
@@ -33,7 +33,7 @@ final class CautionsChapter implements Chapter {
           new CautionBlock(
               List.of(
                   Note.led("Why here?", Words.sentence(shown.because())),
-                  Note.led("", WorkingIndex.source(shown.caution().source()))),
+                  Note.led("", Sources.of(shown.caution().source()))),
               Words.sentence(shown.caution().hazard()),
               Words.sentence(shown.caution().text())
                   + " "

@@ -22,6 +22,12 @@ public final class HtmlPage {
   private static final Pattern BOOKMARKS =
       Pattern.compile("<bookmarks>.*?</bookmarks>", Pattern.DOTALL);
 
+  /** Tells the browser to fetch nothing and to run nothing, whatever a template writes. */
+  private static final String SHUT =
+      "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';"
+          + " style-src 'unsafe-inline'; img-src data:; font-src data:; form-action 'none';"
+          + " base-uri 'none'\"/>";
+
   private static final Pattern WIDTH = Pattern.compile("width:([0-9.]+)mm");
   private static final Pattern HEIGHT = Pattern.compile("height:([0-9.]+)mm");
   private static final double PIXELS_PER_MM = 96 / 25.4;
@@ -43,13 +49,16 @@ public final class HtmlPage {
    *
    * @param xhtml well-formed XHTML with charts as object elements
    * @param charts the charts by id
+   * @param screen the style rules that a browser needs beyond those of the PDF
    */
-  public String render(String xhtml, Map<String, ChartSpec> charts) {
+  public String render(String xhtml, Map<String, ChartSpec> charts, String screen) {
     String page = BOOKMARKS.matcher(xhtml).replaceFirst("");
     String drawn =
         CHART.matcher(page).replaceAll(chart -> Matcher.quoteReplacement(drawn(chart, charts)));
-    String rules = "<style>\n" + new WebFonts(fonts).rules(drawn) + "</style>\n</head>";
-    return drawn.replaceFirst("</head>", Matcher.quoteReplacement(rules));
+    String rules = "<style>\n" + screen + new WebFonts(fonts).rules(drawn) + "</style>\n</head>";
+    return drawn
+        .replaceFirst("<head>", Matcher.quoteReplacement("<head>\n" + SHUT))
+        .replaceFirst("</head>", Matcher.quoteReplacement(rules));
   }
 
   private String drawn(MatchResult object, Map<String, ChartSpec> charts) {

@@ -64,6 +64,11 @@ public final class Templates {
     }
   }
 
+  /** A style sheet as it stands. */
+  public String style(String name) {
+    return render(name, Map.of());
+  }
+
   private static Configuration configuration() {
     Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
     configuration.setClassLoaderForTemplateLoading(Templates.class.getClassLoader(), "templates");

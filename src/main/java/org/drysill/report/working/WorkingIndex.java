@@ -11,7 +11,6 @@ import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Working;
 import org.drysill.reference.Citation;
-import org.drysill.reference.How;
 import org.drysill.report.block.WorkingEntry;
 import org.drysill.report.block.WorkingFamily;
 import org.drysill.report.words.Numbers;
@@ -72,42 +71,44 @@ public final class WorkingIndex {
 
   private WorkingFamily family(Rule rule, Family family, Numbers words, Set<String> explained) {
     List<Family.Member> members = family.members();
-    Optional<String> note = members.get(0).working().note();
-    boolean common = members.stream().allMatch(m -> m.working().note().equals(note));
+    Notes notes = new Notes(members);
+    Set<String> named = new HashSet<>();
     List<WorkingEntry> entries = new ArrayList<>();
     for (Family.Member member : members) {
-      entries.add(entry(member, common, words, explained));
+      List<String> inputs = new ArrayList<>();
+      for (Working.Input input : member.working().inputs()) {
+        inputs.add(input(input, words, explained, named));
+      }
+      entries.add(entry(member, words, inputs, notes.own(entries.size())));
     }
     return new WorkingFamily(
-        family.number(),
-        rule.formula(),
-        rule.sources().stream().map(WorkingIndex::source).toList(),
-        common ? note.map(Words::sentence).orElse("") : "",
-        entries);
+        family.number(), rule.formula(), Sources.of(rule.sources()), notes.common(), entries);
   }
 
-  private WorkingEntry entry(
-      Family.Member member, boolean commonNote, Numbers words, Set<String> explained) {
+  private static WorkingEntry entry(
+      Family.Member member, Numbers words, List<String> inputs, String note) {
     Figure figure = member.figure();
-    Working working = member.working();
-    List<String> inputs =
-        working.inputs().stream().map(input -> input(input, words, explained)).toList();
     return new WorkingEntry(
         member.number(),
         Words.capital(figure.name()),
         words.worked(figure.value(), figure.unit()),
         figure.basis() == Basis.CALCULATED ? "" : Words.basis(figure.basis()),
         String.join("; ", inputs),
-        commonNote ? "" : working.note().map(Words::sentence).orElse(""));
+        note);
   }
 
-  /** An input; its name where it has no working that names it, or its symbol was not told yet. */
-  private String input(Working.Input input, Numbers words, Set<String> explained) {
+  /**
+   * An input; its name where its symbol was not told yet, or where no working names it and the
+   * family has not named it so before.
+   */
+  private String input(
+      Working.Input input, Numbers words, Set<String> explained, Set<String> named) {
     Optional<String> number = input.figure().flatMap(found::figure).map(this::mark);
     String value = input.symbol() + " = " + words.worked(input.value(), input.unit());
     String where = number.orElse(Words.basis(input.basis()));
-    boolean named = explained.add(symbol(input) + " " + kind(input)) || number.isEmpty();
-    return value + (named ? ", " + input.name() + ", " + where : " (" + where + ")");
+    boolean first = explained.add(symbol(input) + " " + kind(input));
+    boolean unnamed = named.add(symbol(input) + " " + input.name()) && number.isEmpty();
+    return value + (first || unnamed ? ", " + input.name() + ", " + where : " (" + where + ")");
   }
 
   /** The symbol without the room that it is of. */
@@ -120,11 +121,6 @@ public final class WorkingIndex {
   private static String kind(Working.Input input) {
     String[] words = input.name().split(" ", 3);
     return words.length < 3 ? input.name() : words[0] + " " + words[1];
-  }
-
-  /** A citation with its standing where it was not read in the source's own text. */
-  public static String source(Citation citation) {
-    return citation.text() + (citation.how() == How.SEEN ? "" : " (" + citation.how().word() + ")");
   }
 
   /** What figures of one family share: readings and printed figures their note, too. */

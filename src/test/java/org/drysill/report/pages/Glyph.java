@@ -1,7 +1,6 @@
 package org.drysill.report.pages;
 
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 
 /**
  * A letter on a page.
@@ -11,8 +10,8 @@ import java.util.List;
  * @param bold whether its font is bold
  * @param upright false where it is turned
  * @param clipped whether part of it is cut off by the area it is painted in
- * @param kinds the structure elements that it stands in, the outermost first; empty for what is no
- *     content, such as the running head, and for charts
+ * @param place the structure elements that it stands in; none for what is no content, such as the
+ *     running head, and for charts
  */
 record Glyph(
     String text,
@@ -20,12 +19,12 @@ record Glyph(
     boolean bold,
     boolean upright,
     boolean clipped,
-    List<String> kinds) {
+    Structure.Place place) {
   double baseline() {
     return box.getMaxY();
   }
 
   boolean within(String kind) {
-    return kinds.contains(kind);
+    return place.kinds().contains(kind);
   }
 }

@@ -29,7 +29,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
   private final float height;
   private final List<Glyph> glyphs = new ArrayList<>();
   private final List<Rectangle2D> drawn = new ArrayList<>();
-  private final Deque<List<String>> marked = new ArrayDeque<>();
+  private final Deque<Structure.Place> marked = new ArrayDeque<>();
   private GeneralPath path = new GeneralPath();
   private int clipRule = -1;
 
@@ -66,7 +66,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
             font.getName().toLowerCase(Locale.ROOT).contains("bold"),
             Math.abs(place.getShearX()) < 1e-6,
             cut(box),
-            marked.isEmpty() ? List.of() : marked.peek()));
+            marked.isEmpty() ? Structure.Place.NONE : marked.peek()));
   }
 
   private boolean cut(Rectangle2D box) {
@@ -85,8 +85,8 @@ final class PageReader extends PDFGraphicsStreamEngine {
   @Override
   public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
     int mcid = properties == null ? -1 : properties.getInt(COSName.MCID, -1);
-    List<String> outer = marked.isEmpty() ? List.of() : marked.peek();
-    marked.push(mcid < 0 ? outer : structure.kinds(getPage(), mcid));
+    Structure.Place outer = marked.isEmpty() ? Structure.Place.NONE : marked.peek();
+    marked.push(mcid < 0 ? outer : structure.place(getPage(), mcid));
   }
 
   @Override

@@ -13,7 +13,7 @@ import org.drysill.report.Report;
 /** Says what is wrong with the pages of a report. */
 public final class ProofReader {
   /** The least share of the height that a page uses, the last one apart. */
-  static final double LEAST_SHARE = 0.5;
+  static final double LEAST_SHARE = 0.4;
 
   private static final double EDGE = 10 * 72 / 25.4;
   private static final Pattern WORKING = Pattern.compile("w\\d+(\\.\\d+)?");
@@ -68,12 +68,25 @@ public final class ProofReader {
     }
     boolean bold = line.stream().allMatch(Glyph::bold);
     boolean alone =
-        line.stream().anyMatch(g -> g.within("THead") || g.kinds().stream().anyMatch(ProofReader::isHeading))
-            || (bold && line.stream().allMatch(g -> g.within("P") && !g.within("TD")))
-            || (bold && line.stream().allMatch(g -> g.within("TD")) && gap(line) < 20);
+        line.stream().anyMatch(g -> g.within("THead") || g.place().kinds().stream().anyMatch(ProofReader::isHeading))
+            || (bold
+                && line.stream().allMatch(g -> g.within("P") && !g.within("TD"))
+                && whole(sheet, line))
+            || (bold
+                && line.stream().allMatch(g -> g.within("TD"))
+                && gap(line) < 20
+                && !text(line).matches("(w\\d+(\\.\\d+)?)+"));
     return alone
         ? List.of("page " + sheet.number() + " ends with a heading: " + text(line))
         : List.of();
+  }
+
+  /** Whether all that the page has of the paragraphs in a line is bold: not first words of more. */
+  private static boolean whole(Sheet sheet, List<Glyph> line) {
+    Set<Integer> blocks = line.stream().map(g -> g.place().block()).collect(Collectors.toSet());
+    return sheet.body().stream()
+        .filter(g -> blocks.contains(g.place().block()))
+        .allMatch(Glyph::bold);
   }
 
   private static boolean isHeading(String kind) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.drysill.report.page.HtmlPage;
+import org.drysill.report.page.Templates;
 
 /** Writes the sample document to a folder, to be looked at. */
 final class WriteSample {
@@ -13,6 +14,6 @@ final class WriteSample {
     Path folder = Path.of(args[0]);
     Files.write(folder.resolve("sample.pdf"), Sample.pdf());
     Files.writeString(
-        folder.resolve("sample.html"), new HtmlPage().render(Sample.page(), Sample.charts()));
+        folder.resolve("sample.html"), new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css")));
   }
 }

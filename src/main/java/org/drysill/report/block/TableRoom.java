@@ -1,0 +1,86 @@
+package org.drysill.report.block;
+
+import java.util.List;
+
+/** The height that the beginning of a table asks for: title, head and first rows [mm]. */
+final class TableRoom {
+  private static final double READING = 120;
+  private static final double WHOLE = 172;
+  private static final double SHORT_TABLE = 34;
+  private static final double TALL = 45;
+
+  private final Grid grid;
+  private final double letter;
+  private final double line;
+  private final double padding;
+
+  TableRoom(Grid grid) {
+    this.grid = grid;
+    this.letter = grid.dense() ? 1.5 : 1.7;
+    this.line = grid.dense() ? 3.5 : 4.3;
+    this.padding = grid.dense() ? 0.9 : 2.5;
+  }
+
+  /** A short table is asked for whole, of others the head and two rows that belong together. */
+  double start() {
+    double above = title() + head();
+    double rows = grid.rows().stream().mapToDouble(this::row).sum();
+    return above + (rows <= SHORT_TABLE ? rows + foot() : first());
+  }
+
+  /** Whether a row is higher than what may stay empty at a page's foot for its sake. */
+  boolean isTall(Row row) {
+    return row(row) > TALL;
+  }
+
+  private double title() {
+    return grid.title().isEmpty() ? 0 : 4 + 4.3 * Room.lines(grid.title(), width(), 1.75);
+  }
+
+  private double head() {
+    double lines = 1;
+    for (int column = 0; column < grid.columns().size(); column++) {
+      lines = Math.max(lines, Room.lines(grid.columns().get(column).head(), width(column), 1.7));
+    }
+    return 2 + 3.8 * lines;
+  }
+
+  /** The first row, and the next where the first is a heading or low. */
+  private double first() {
+    List<Row> rows = grid.rows();
+    double height = row(rows.get(0));
+    return rows.size() > 1 && (rows.get(0).part() || height < 12) ? height + row(rows.get(1)) : height;
+  }
+
+  private double foot() {
+    return grid.foot().isEmpty() ? 0 : 3.8 * Room.lines(grid.foot(), width(), 1.5);
+  }
+
+  private double row(Row row) {
+    double lines = 1;
+    for (int column = 0; column < row.cells().size(); column++) {
+      Cell cell = row.cells().get(column);
+      double width = width(column);
+      double own = Room.lines(cell.text(), width, letter);
+      double small = cell.small().isEmpty() ? 0 : Room.lines(cell.small(), width, 1.55);
+      double workings = cell.workings().isEmpty() ? 0 : 1;
+      lines = Math.max(lines, own + small + workings);
+    }
+    return padding + line * lines;
+  }
+
+  private double width() {
+    return grid.wide() ? WHOLE : READING;
+  }
+
+  /** The width of a column without its padding; those without a width share what is left. */
+  private double width(int column) {
+    int own = grid.columns().get(column).widthMm();
+    if (own > 0) {
+      return own - 2.4;
+    }
+    int taken = grid.columns().stream().mapToInt(Column::widthMm).sum();
+    long sharing = grid.columns().stream().filter(c -> c.widthMm() == 0).count();
+    return Math.max(8, (width() - taken) / sharing - 2.4);
+  }
+}
