@@ -17,8 +17,11 @@ final class Room {
   private static final double READING_LETTER = 1.75;
   private static final double CAUTION_LINE = 4.2;
   private static final double CAUTION_LETTER = 1.6;
-  private static final double SUBHEAD = 10;
+  private static final double SUBHEAD = 5;
   private static final double HEADING = 16;
+  /** What notes in the margin ask for, as print.css says. */
+  private static final double NOTES = 21;
+
   private static final double LONGEST_WHOLE_MAP = 100;
 
   private final List<Block> blocks;
@@ -40,8 +43,8 @@ final class Room {
 
   private double asked(int index) {
     Block block = blocks.get(index);
-    if (block instanceof Subhead) {
-      return SUBHEAD + (index + 1 < blocks.size() ? at(index + 1) : 0);
+    if (block instanceof Subhead subhead) {
+      return SUBHEAD + READING_LINE * lines(subhead.text()) + (index + 1 < blocks.size() ? at(index + 1) : 0);
     } else if (block instanceof Prose prose) {
       return 1 + READING_LINE * Math.min(3, lines(prose.lead() + prose.text()));
     } else if (block instanceof Grid grid) {
@@ -65,7 +68,8 @@ final class Room {
     double text = lines(step.title() + " " + step.text());
     double more = step.more().stream().mapToDouble(Room::lines).sum();
     double cautions = step.cautions().stream().mapToDouble(Room::caution).sum();
-    return READING_LINE * (text + more) + cautions + 6;
+    double notes = step.margin().isEmpty() ? 0 : NOTES;
+    return Math.max(notes, READING_LINE * (text + more) + cautions + 6);
   }
 
   private static double caution(CautionBlock caution) {

@@ -7,6 +7,9 @@ final class TableRoom {
   private static final double READING = 120;
   private static final double WHOLE = 172;
   private static final double SHORT_TABLE = 34;
+  /** What a table asks for below each row, less what a row has of it. */
+  private static final double EACH_ROW = 6;
+
   private static final double TALL = 45;
 
   private final Grid grid;
@@ -23,7 +26,7 @@ final class TableRoom {
 
   /** A short table is asked for whole, of others the head and two rows that belong together. */
   double start() {
-    double above = title() + head();
+    double above = title() + head() + EACH_ROW;
     double rows = grid.rows().stream().mapToDouble(this::row).sum();
     return above + (rows <= SHORT_TABLE ? rows + foot() : first());
   }

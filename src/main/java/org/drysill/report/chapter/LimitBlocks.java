@@ -16,7 +16,7 @@ import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Words;
-import org.drysill.report.working.WorkingIndex;
+import org.drysill.report.working.Sources;
 
 /** The days of a timeline against limits of time that the law sets, with what they hang on. */
 final class LimitBlocks {
@@ -36,7 +36,7 @@ final class LimitBlocks {
   private static List<Block> of(HeldLimits held) {
     return List.of(
         new Prose(
-            List.of(Note.led("", WorkingIndex.source(held.source()))),
+            List.of(Note.led("", Sources.of(held.source()))),
             "",
             "Limits of time.",
             said(held)),

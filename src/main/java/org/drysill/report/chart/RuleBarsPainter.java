@@ -11,6 +11,7 @@ final class RuleBarsPainter {
   private static final double BAND_LINE = 17;
   private static final double SECOND_LINE = 13;
   private static final double LABELS = 0.47;
+  private static final double BETWEEN_WORDS = 4;
   private static final double AFTER_PLOT = 9;
   private static final double DOT = 2.8;
 
@@ -52,8 +53,17 @@ final class RuleBarsPainter {
       setter.centre(tick.label(), x, plot.top() - 5, Face.REGULAR, Ink.QUIET);
     }
     double right = plot.right() + AFTER_PLOT;
-    setter.left(second.unit(), right, plot.top() - 5, Face.REGULAR, Ink.QUIET);
+    double behind = Math.max(right, ticksEnd(second, plot) + BETWEEN_WORDS);
+    setter.left(second.unit(), behind, plot.top() - 5, Face.REGULAR, Ink.QUIET);
     setter.left(second.firstUnit(), right, plot.bottom() + 12.5, Face.REGULAR, Ink.QUIET);
+  }
+
+  /** Where the label of the last tick ends. */
+  private double ticksEnd(RuleBars.Second second, Plot plot) {
+    return second.ticks().stream()
+        .mapToDouble(t -> plot.x(t.at()) + setter.width(t.label(), Face.REGULAR) / 2)
+        .max()
+        .orElse(0);
   }
 
   private void dots(Rows rows, int index) {

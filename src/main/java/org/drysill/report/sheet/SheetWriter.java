@@ -19,11 +19,14 @@ public final class SheetWriter {
   public static Sheet write(Subject subject, Language language) {
     HouseholdSheet sheet = SheetPage.of(subject, language);
     Fonts fonts = new Fonts();
-    String xhtml =
-        new Templates(fonts).render(TEMPLATE, Map.of("sheet", sheet, "charts", Map.of()));
+    Templates templates = new Templates(fonts);
+    String xhtml = templates.render(TEMPLATE, Map.of("sheet", sheet, "charts", Map.of()));
     byte[] pdf =
         new PdfRenderer(fonts).render(xhtml, Map.of(), metadata(subject, sheet), List.of());
-    return new Sheet(pdf, () -> new HtmlPage(fonts).render(xhtml, Map.of()), sheet.heading());
+    return new Sheet(
+        pdf,
+        () -> new HtmlPage(fonts).render(xhtml, Map.of(), templates.style("screen.css")),
+        sheet.heading());
   }
 
   private static PdfMetadata metadata(Subject subject, HouseholdSheet sheet) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.drysill.Drysill;
@@ -12,7 +13,7 @@ import org.drysill.report.pdf.Validator;
 
 /**
  * Prints surveys made up from seeds and reads the proofs. Run as a program: {@code MadeUpReports
- * <folder> <first seed> <last seed>}; it ends with status 1 where anything is wrong.
+ * <folder> 0-49}, or single seeds such as {@code 3 17}; it ends with status 1 where anything is wrong.
  */
 public final class MadeUpReports {
   private MadeUpReports() {}
@@ -21,9 +22,7 @@ public final class MadeUpReports {
   public static void main(String[] arguments) throws IOException, InterruptedException {
     Path folder = Path.of(arguments[0]);
     List<Integer> seeds =
-        IntStream.rangeClosed(Integer.parseInt(arguments[1]), Integer.parseInt(arguments[2]))
-            .boxed()
-            .toList();
+        Arrays.stream(arguments).skip(1).flatMapToInt(MadeUpReports::seeds).boxed().toList();
     int wrong = 0;
     List<Path> files = new ArrayList<>();
     for (int seed : seeds) {
@@ -42,6 +41,12 @@ public final class MadeUpReports {
       wrong += files.size() - (int) passed;
     }
     System.exit(wrong == 0 ? 0 : 1);
+  }
+
+  private static IntStream seeds(String words) {
+    String[] ends = words.split("-", 2);
+    return IntStream.rangeClosed(
+        Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
   }
 
   static Report made(Path survey) {

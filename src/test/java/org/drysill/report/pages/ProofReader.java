@@ -12,8 +12,8 @@ import org.drysill.report.Report;
 
 /** Says what is wrong with the pages of a report. */
 public final class ProofReader {
-  /** The least share of the height that a page uses, the last one apart. */
-  static final double LEAST_SHARE = 0.4;
+  /** The least share of the height that a page uses, the last one apart: a tall figure may follow. */
+  static final double LEAST_SHARE = 0.33;
 
   private static final double EDGE = 10 * 72 / 25.4;
   private static final Pattern WORKING = Pattern.compile("w\\d+(\\.\\d+)?");
@@ -35,7 +35,7 @@ public final class ProofReader {
       faults.addAll(sheet.overlaps());
       if (sheet.number() < printed.sheets().size()) {
         faults.addAll(thin(sheet));
-        faults.addAll(orphan(sheet));
+        faults.addAll(orphan(sheet, printed.sheets().get(sheet.number())));
       }
     }
     faults.addAll(contents(printed));
@@ -61,7 +61,7 @@ public final class ProofReader {
   }
 
   /** A heading, a title, a table's head or the head of a group at the foot of a page. */
-  static List<String> orphan(Sheet sheet) {
+  static List<String> orphan(Sheet sheet, Sheet next) {
     List<Glyph> line = sheet.lastLine();
     if (line.isEmpty()) {
       return List.of();
@@ -71,7 +71,7 @@ public final class ProofReader {
         line.stream().anyMatch(g -> g.within("THead") || g.place().kinds().stream().anyMatch(ProofReader::isHeading))
             || (bold
                 && line.stream().allMatch(g -> g.within("P") && !g.within("TD"))
-                && whole(sheet, line))
+                && isWhole(List.of(sheet, next), line))
             || (bold
                 && line.stream().allMatch(g -> g.within("TD"))
                 && gap(line) < 20
@@ -81,10 +81,11 @@ public final class ProofReader {
         : List.of();
   }
 
-  /** Whether all that the page has of the paragraphs in a line is bold: not first words of more. */
-  private static boolean whole(Sheet sheet, List<Glyph> line) {
+  /** Whether the paragraphs in a line are bold to their ends: no first words of more. */
+  private static boolean isWhole(List<Sheet> sheets, List<Glyph> line) {
     Set<Integer> blocks = line.stream().map(g -> g.place().block()).collect(Collectors.toSet());
-    return sheet.body().stream()
+    return sheets.stream()
+        .flatMap(s -> s.body().stream())
         .filter(g -> blocks.contains(g.place().block()))
         .allMatch(Glyph::bold);
   }
