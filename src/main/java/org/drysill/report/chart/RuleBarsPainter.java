@@ -52,18 +52,19 @@ final class RuleBarsPainter {
       setter.line(x, plot.top() - 3, x, plot.top(), Ink.LINE, 0.8);
       setter.centre(tick.label(), x, plot.top() - 5, Face.REGULAR, Ink.QUIET);
     }
-    double right = plot.right() + AFTER_PLOT;
-    double behind = Math.max(right, ticksEnd(second, plot) + BETWEEN_WORDS);
-    setter.left(second.unit(), behind, plot.top() - 5, Face.REGULAR, Ink.QUIET);
-    setter.left(second.firstUnit(), right, plot.bottom() + 12.5, Face.REGULAR, Ink.QUIET);
+    unit(second.unit(), second.ticks(), plot, plot.top() - 5);
+    unit(second.firstUnit(), bars.axis().ticks(), plot, plot.bottom() + 12.5);
   }
 
-  /** Where the label of the last tick ends. */
-  private double ticksEnd(RuleBars.Second second, Plot plot) {
-    return second.ticks().stream()
-        .mapToDouble(t -> plot.x(t.at()) + setter.width(t.label(), Face.REGULAR) / 2)
-        .max()
-        .orElse(0);
+  /** The unit of an axis, clear of its last label. */
+  private void unit(String unit, List<Tick> ticks, Plot plot, double baseline) {
+    double labels =
+        ticks.stream()
+            .mapToDouble(t -> plot.x(t.at()) + setter.width(t.label(), Face.REGULAR) / 2)
+            .max()
+            .orElse(0);
+    double left = Math.max(plot.right() + AFTER_PLOT, labels + BETWEEN_WORDS);
+    setter.left(unit, left, baseline, Face.REGULAR, Ink.QUIET);
   }
 
   private void dots(Rows rows, int index) {
