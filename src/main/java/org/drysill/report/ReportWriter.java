@@ -54,7 +54,10 @@ public final class ReportWriter {
     byte[] pdf =
         renderer.render(xhtml, view.charts(), metadata(subject, view), attachments(subject, json));
     return new Report(
-        pdf, () -> htmlPage.render(xhtml, view.charts(), templates.style("screen.css")), json, view.verdict().heading());
+        pdf,
+        () -> htmlPage.render(xhtml, view.charts(), templates.style("screen.css")),
+        json,
+        view.verdict().heading());
   }
 
   private static PdfMetadata metadata(Subject subject, ReportView view) {

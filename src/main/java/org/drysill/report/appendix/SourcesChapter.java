@@ -39,12 +39,7 @@ final class SourcesChapter implements Chapter {
     List<Block> blocks = new ArrayList<>(List.of(entries));
     blocks.addAll(Documents.of(desk));
     return Optional.of(
-        new Section(
-            "sources",
-            "Where the published figures stand",
-            "Sources",
-            false,
-            blocks));
+        new Section("sources", "Where the published figures stand", "Sources", false, blocks));
   }
 
   private static List<Citation> all(Desk desk) {

@@ -19,6 +19,7 @@ final class Room {
   private static final double CAUTION_LETTER = 1.6;
   private static final double SUBHEAD = 5;
   private static final double HEADING = 16;
+
   /** What notes in the margin ask for, as print.css says. */
   private static final double NOTES = 21;
 
@@ -44,7 +45,9 @@ final class Room {
   private double asked(int index) {
     Block block = blocks.get(index);
     if (block instanceof Subhead subhead) {
-      return SUBHEAD + READING_LINE * lines(subhead.text()) + (index + 1 < blocks.size() ? at(index + 1) : 0);
+      return SUBHEAD
+          + READING_LINE * lines(subhead.text())
+          + (index + 1 < blocks.size() ? at(index + 1) : 0);
     } else if (block instanceof Prose prose) {
       return 1 + READING_LINE * Math.min(3, lines(prose.lead() + prose.text()));
     } else if (block instanceof Grid grid) {

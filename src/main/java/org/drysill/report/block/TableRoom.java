@@ -7,6 +7,7 @@ final class TableRoom {
   private static final double READING = 120;
   private static final double WHOLE = 172;
   private static final double SHORT_TABLE = 34;
+
   /** What a table asks for below each row, less what a row has of it. */
   private static final double EACH_ROW = 6;
 
@@ -52,7 +53,9 @@ final class TableRoom {
   private double first() {
     List<Row> rows = grid.rows();
     double height = row(rows.get(0));
-    return rows.size() > 1 && (rows.get(0).part() || height < 12) ? height + row(rows.get(1)) : height;
+    return rows.size() > 1 && (rows.get(0).part() || height < 12)
+        ? height + row(rows.get(1))
+        : height;
   }
 
   private double foot() {

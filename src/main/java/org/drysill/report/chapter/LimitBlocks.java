@@ -36,10 +36,7 @@ final class LimitBlocks {
   private static List<Block> of(HeldLimits held) {
     return List.of(
         new Prose(
-            List.of(Note.led("", Sources.of(held.source()))),
-            "",
-            "Limits of time.",
-            said(held)),
+            List.of(Note.led("", Sources.of(held.source()))), "", "Limits of time.", said(held)),
         Grid.wide(
             held.binding()
                 ? "The days against the limits"

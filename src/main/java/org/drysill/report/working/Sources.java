@@ -22,8 +22,7 @@ public final class Sources {
     Map<Citation, List<String>> documents = new LinkedHashMap<>();
     for (Citation citation : citations) {
       Citation document =
-          new Citation(
-              citation.document(), citation.edition(), Optional.empty(), citation.how());
+          new Citation(citation.document(), citation.edition(), Optional.empty(), citation.how());
       List<String> clauses = documents.computeIfAbsent(document, d -> new ArrayList<>());
       citation.clause().ifPresent(clauses::add);
     }

@@ -7,7 +7,8 @@ import org.drysill.report.pdf.Sample;
 import org.junit.jupiter.api.Test;
 
 class HtmlPageTest {
-  private static final String PAGE = new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css"));
+  private static final String PAGE =
+      new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css"));
 
   @Test
   void every_chart_is_drawn_and_its_words_are_text() {
@@ -28,6 +29,9 @@ class HtmlPageTest {
 
   @Test
   void the_same_page_gives_the_same_text() {
-    assertThat(new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css"))).isEqualTo(PAGE);
+    assertThat(
+            new HtmlPage()
+                .render(Sample.page(), Sample.charts(), new Templates().style("screen.css")))
+        .isEqualTo(PAGE);
   }
 }

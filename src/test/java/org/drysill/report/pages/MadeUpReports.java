@@ -13,7 +13,8 @@ import org.drysill.report.pdf.Validator;
 
 /**
  * Prints surveys made up from seeds and reads the proofs. Run as a program: {@code MadeUpReports
- * <folder> 0-49}, or single seeds such as {@code 3 17}; it ends with status 1 where anything is wrong.
+ * <folder> 0-49}, or single seeds such as {@code 3 17}; it ends with status 1 where anything is
+ * wrong.
  */
 public final class MadeUpReports {
   private MadeUpReports() {}

@@ -25,8 +25,7 @@ class MadeUpReportsTest {
 
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 3, 4, 6, 8, 11, 12})
-  void nothing_is_cut_or_overlaps_and_every_reference_leads_somewhere(int seed)
-      throws IOException {
+  void nothing_is_cut_or_overlaps_and_every_reference_leads_somewhere(int seed) throws IOException {
     Report report = MadeUpReports.made(MadeUpSurvey.write(folder, seed));
     MADE.add(Files.write(folder.resolve(seed + ".pdf"), report.pdf()));
     assertThat(ProofReader.faults(report)).isEmpty();

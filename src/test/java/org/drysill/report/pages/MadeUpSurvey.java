@@ -18,7 +18,13 @@ final class MadeUpSurvey {
   /** Metric and inch-pound, A4 and letter. */
   static final List<String> JURISDICTIONS =
       List.of(
-          "england", "ashrae-62-2", "germany", "canada", "irc", "scotland", "france",
+          "england",
+          "ashrae-62-2",
+          "germany",
+          "canada",
+          "irc",
+          "scotland",
+          "france",
           "new-zealand");
 
   private static final int[] ROOMS = {1, 6, 3, 12, 2, 8, 30, 4};
@@ -26,22 +32,53 @@ final class MadeUpSurvey {
   private static final int[] NAME_LENGTHS = {3, 14, 40, 9, 300};
   private static final List<String> USES =
       List.of(
-          "kitchen", "bedroom", "bathroom", "living", "hall", "bedroom", "wc", "utility", "dining",
-          "study", "shower room", "store", "loft", "cellar");
+          "kitchen",
+          "bedroom",
+          "bathroom",
+          "living",
+          "hall",
+          "bedroom",
+          "wc",
+          "utility",
+          "dining",
+          "study",
+          "shower room",
+          "store",
+          "loft",
+          "cellar");
   private static final List<String> FANS =
       List.of(
-          "intermittent extract", "alternating heat recovery", "continuous extract",
-          "recirculating hood", "positive input", "passive stack", "fitted but not working",
-          "simultaneous heat recovery", "extract hood");
+          "intermittent extract",
+          "alternating heat recovery",
+          "continuous extract",
+          "recirculating hood",
+          "positive input",
+          "passive stack",
+          "fitted but not working",
+          "simultaneous heat recovery",
+          "extract hood");
   private static final List<String> GLAZING =
       List.of(
-          "single", "double 12 mm", "double", "double low-e", "triple", "unknown",
-          "single with secondary glazing", "double with failed seal");
+          "single",
+          "double 12 mm",
+          "double",
+          "double low-e",
+          "triple",
+          "unknown",
+          "single with secondary glazing",
+          "double with failed seal");
   private static final List<String> FRAMES = List.of("timber", "pvc", "metal");
   private static final List<String> SPOTS =
       List.of(
-          "external corner", "ceiling edge", "floor edge", "window reveal", "lintel",
-          "behind furniture", "wall", "loft hatch", "other");
+          "external corner",
+          "ceiling edge",
+          "floor edge",
+          "window reveal",
+          "lintel",
+          "behind furniture",
+          "wall",
+          "loft hatch",
+          "other");
   private static final List<String> MATERIALS =
       List.of("painted plaster", "wallpaper", "timber", "tiles", "concrete");
   private static final List<String> SOURCES =
@@ -97,7 +134,8 @@ final class MadeUpSurvey {
       text.append(", surveyor: {name: R. Example, qualification: assessor}");
       text.append(", prepared_for: \"").append(name("Owner ")).append("\"");
       text.append(", not_inspected: [Roof void, ").append("Cellar behind the stair]");
-      text.append(", instruments: [{id: th1, kind: thermo-hygrometer, temperature_accuracy: 0.4 K,");
+      text.append(
+          ", instruments: [{id: th1, kind: thermo-hygrometer, temperature_accuracy: 0.4 K,");
       text.append(" humidity_accuracy: 2.5 %}]");
     }
     if (edition.equals("remediation")) {
@@ -153,7 +191,9 @@ final class MadeUpSurvey {
     }
     if (told()) {
       text.append("    floor_area: ").append(4 + random.nextInt(14)).append(" m2\n");
-      text.append("    height: 2.4 m\n    storey: ").append(rooms > 4 ? number % 2 : 0).append('\n');
+      text.append("    height: 2.4 m\n    storey: ")
+          .append(rooms > 4 ? number % 2 : 0)
+          .append('\n');
     }
     if (told()) {
       text.append("    readings: [{at: ").append(date).append("T10:05, temperature: ");
@@ -170,7 +210,10 @@ final class MadeUpSurvey {
     windows(number, date);
     spots(number, date);
     if (number % 3 == 1 && told()) {
-      text.append("    walls: [{id: wall-").append(number).append(", name: \"").append(name("Wall "));
+      text.append("    walls: [{id: wall-")
+          .append(number)
+          .append(", name: \"")
+          .append(name("Wall "));
       text.append("\", area: 6 m2, layers: [{material: plasterboard, thickness: 12.5 mm},");
       text.append(" {material: mineral wool, thickness: 50 mm},");
       text.append(" {material: brick, thickness: 215 mm}]}]\n");
@@ -226,7 +269,8 @@ final class MadeUpSurvey {
       text.append(", measured_flow: ").append(5 + random.nextInt(15)).append(" l/s, power: 4 W");
     }
     if (told()) {
-      text.append(", duct: {diameter: 100 mm, length: 2500 mm, bends: 2, material: slack flexible}");
+      text.append(
+          ", duct: {diameter: 100 mm, length: 2500 mm, bends: 2, material: slack flexible}");
     }
     if (kind.endsWith("heat recovery") && told()) {
       text.append(", declared_heat_recovery: 85 %, run: continuous, heat_recovery_tests: [{at: ");

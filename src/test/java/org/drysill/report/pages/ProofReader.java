@@ -12,7 +12,9 @@ import org.drysill.report.Report;
 
 /** Says what is wrong with the pages of a report. */
 public final class ProofReader {
-  /** The least share of the height that a page uses, the last one apart: a tall figure may follow. */
+  /**
+   * The least share of the height that a page uses, the last one apart: a tall figure may follow.
+   */
   static final double LEAST_SHARE = 0.33;
 
   private static final double EDGE = 10 * 72 / 25.4;
@@ -55,8 +57,7 @@ public final class ProofReader {
 
   static List<String> thin(Sheet sheet) {
     return sheet.share() < LEAST_SHARE
-        ? List.of(
-            String.format("page %d uses %.0f %% only", sheet.number(), 100 * sheet.share()))
+        ? List.of(String.format("page %d uses %.0f %% only", sheet.number(), 100 * sheet.share()))
         : List.of();
   }
 
@@ -68,7 +69,11 @@ public final class ProofReader {
     }
     boolean bold = line.stream().allMatch(Glyph::bold);
     boolean alone =
-        line.stream().anyMatch(g -> g.within("THead") || g.place().kinds().stream().anyMatch(ProofReader::isHeading))
+        line.stream()
+                .anyMatch(
+                    g ->
+                        g.within("THead")
+                            || g.place().kinds().stream().anyMatch(ProofReader::isHeading))
             || (bold
                 && line.stream().allMatch(g -> g.within("P") && !g.within("TD"))
                 && isWhole(List.of(sheet, next), line))

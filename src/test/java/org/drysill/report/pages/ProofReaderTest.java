@@ -22,7 +22,8 @@ class ProofReaderTest {
     PdfMetadata metadata =
         new PdfMetadata("A page", "", "A page", List.of(), "en", "Drysill", LocalDate.EPOCH);
     return PrintedReport.of(
-        new PdfRenderer().render(START + body + "</div></body></html>", Map.of(), metadata, List.of()));
+        new PdfRenderer()
+            .render(START + body + "</div></body></html>", Map.of(), metadata, List.of()));
   }
 
   private static Sheet first(String body) {

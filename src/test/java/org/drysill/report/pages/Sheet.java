@@ -15,8 +15,7 @@ import java.util.stream.Collectors;
  * @param glyphs its letters in the order in which they are painted
  * @param drawn the bounds of its lines, areas and pictures
  */
-record Sheet(
-    int number, double width, double height, List<Glyph> glyphs, List<Rectangle2D> drawn) {
+record Sheet(int number, double width, double height, List<Glyph> glyphs, List<Rectangle2D> drawn) {
   private static final double MM = 72 / 25.4;
   private static final double TOP = 24 * MM;
   private static final double FOOT = 20 * MM;
@@ -29,10 +28,11 @@ record Sheet(
         .toList();
   }
 
-  /** The lowest line of the reading column, from left to right; empty where nothing stands there. */
+  /**
+   * The lowest line of the reading column, from left to right; empty where nothing stands there.
+   */
   List<Glyph> lastLine() {
-    List<Glyph> column =
-        body().stream().filter(g -> g.box().getX() < READING_COLUMN_END).toList();
+    List<Glyph> column = body().stream().filter(g -> g.box().getX() < READING_COLUMN_END).toList();
     double lowest = column.stream().mapToDouble(Glyph::baseline).max().orElse(0);
     return column.stream()
         .filter(g -> g.baseline() > lowest - 2)
@@ -96,11 +96,7 @@ record Sheet(
   String place(Glyph glyph) {
     return String.format(
         "page %d: %s at %.0f, %.0f mm (%s)",
-        number,
-        glyph.text(),
-        glyph.box().getX() / MM,
-        glyph.baseline() / MM,
-        around(glyph));
+        number, glyph.text(), glyph.box().getX() / MM, glyph.baseline() / MM, around(glyph));
   }
 
   private String around(Glyph glyph) {

@@ -14,6 +14,7 @@ final class WriteSample {
     Path folder = Path.of(args[0]);
     Files.write(folder.resolve("sample.pdf"), Sample.pdf());
     Files.writeString(
-        folder.resolve("sample.html"), new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css")));
+        folder.resolve("sample.html"),
+        new HtmlPage().render(Sample.page(), Sample.charts(), new Templates().style("screen.css")));
   }
 }
