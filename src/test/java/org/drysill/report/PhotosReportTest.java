@@ -95,7 +95,9 @@ class PhotosReportTest {
             "Photo4.Livingroom,northcorner.Mould&<flakes>.",
             "Photo5.Livingroom,wallfan.",
             "photos2,3,4and5",
-            "photos3and4")
+            "photos3and4",
+            "OfthehomePhoto1",
+            "Photo5.")
         .doesNotContain("notprinted");
     assertThat(report.outside()).isEmpty();
   }

@@ -8,6 +8,7 @@ import org.drysill.assess.ventilation.ducts.FanAtWork;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.physics.Range;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.words.Words;
 
 /** What is said of a fan under its name: how it counts, and where its pressure goes. */
 final class FanWords {
@@ -18,7 +19,9 @@ final class FanWords {
         fan.inMotion().stream()
             .map(m -> "Pauses leave " + desk.numbers().likely(m) + " of each half cycle.");
     Stream<String> work = fan.atWork().stream().map(w -> atWork(desk, w));
-    return String.join(" ", Stream.of(Stream.of(fan.why()), pause, work).flatMap(s -> s).toList());
+    Stream<String> photos = desk.photos().ofItem(fan.fan().id()).map(Words::sentence).stream();
+    return String.join(
+        " ", Stream.of(Stream.of(fan.why()), pause, work, photos).flatMap(s -> s).toList());
   }
 
   private static String atWork(Desk desk, FanAtWork work) {

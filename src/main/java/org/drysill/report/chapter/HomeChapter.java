@@ -30,7 +30,7 @@ final class HomeChapter implements Chapter {
             home(desk, home)));
     blocks.add(new Subhead(List.of(), "The visit"));
     Visit visit = desk.subject().survey().visit();
-    blocks.add(new Facts(List.of(), visit(visit)));
+    blocks.add(new Facts(List.of(), visit(desk, visit)));
     if (!visit.instruments().isEmpty()) {
       blocks.add(InstrumentTable.of("Instruments", visit.instruments()));
     }
@@ -98,7 +98,7 @@ final class HomeChapter implements Chapter {
     return new Fact(name, desk.numbers().full(figure) + basis);
   }
 
-  private static List<Fact> visit(Visit visit) {
+  private static List<Fact> visit(Desk desk, Visit visit) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Date", Words.date(visit.date())));
     visit.reference().ifPresent(r -> facts.add(new Fact("Reference", r)));
@@ -114,6 +114,7 @@ final class HomeChapter implements Chapter {
                             + s.organisation().map(o -> ", " + o).orElse(""))));
     visit.preparedFor().ifPresent(p -> facts.add(new Fact("Prepared for", p)));
     visit.reason().ifPresent(r -> facts.add(new Fact("Reason", Words.sentence(r))));
+    desk.photos().ofHome().ifPresent(p -> facts.add(new Fact("Of the home", Words.capital(p))));
     return facts;
   }
 }

@@ -66,6 +66,11 @@ public record PhotoIndex(List<NumberedPhoto> now, List<NumberedPhoto> before) {
     return now.isEmpty() && before.isEmpty();
   }
 
+  /** How the photographs of the home as a whole are pointed to; empty where there is none. */
+  public Optional<String> ofHome() {
+    return pointer(place -> place.room().isEmpty());
+  }
+
   /** How the photographs of a room and of all in it are pointed to; empty where there is none. */
   public Optional<String> ofRoom(String room) {
     return pointer(place -> place.room().filter(room::equals).isPresent());
