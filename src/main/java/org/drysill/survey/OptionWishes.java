@@ -3,6 +3,7 @@ package org.drysill.survey;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drysill.survey.share.Renamed;
 import org.drysill.yaml.Dimension;
 import org.drysill.yaml.Key;
 import org.drysill.yaml.Quantity;
@@ -31,7 +32,8 @@ public record OptionWishes(
             example = "{single-room heat recovery pair: 900..1400}",
             vocabulary = "measure")
         Map<String, Quantity> prices,
-    @Key(
+    @Renamed(Renamed.As.FILE)
+        @Key(
             about = "A file of measures of your own, or of bundled ones that you change",
             example = "my-measures.yaml",
             file = true)
