@@ -27,7 +27,7 @@ import org.drysill.yaml.Worded;
 /** Writes records as JSON, component by component. */
 final class RecordJson {
   /** More digits than any reading has, fewer than a double's noise. */
-  private static final MathContext DIGITS = new MathContext(7);
+  private static final MathContext DIGITS = new MathContext(6);
 
   /** What is no result: the home that all was told of, traces, what further steps reckon with. */
   private static final Set<Class<?>> NOT_TOLD = Set.of(Home.class, Trace.class, HomeStates.class);

@@ -3,8 +3,6 @@ package org.drysill.report.json;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,10 +29,7 @@ public final class ResultsJson {
     JsonFactory factory =
         JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
     try (JsonGenerator json = factory.createGenerator(bytes)) {
-      json.setPrettyPrinter(
-          new DefaultPrettyPrinter()
-              .withObjectIndenter(new DefaultIndenter("  ", "\n"))
-              .withArrayIndenter(new DefaultIndenter("  ", "\n")));
+      json.setPrettyPrinter(new OneThingALine());
       RecordJson records = new RecordJson(json);
       json.writeStartObject();
       for (Map.Entry<String, Object> section : sections.entrySet()) {

@@ -58,34 +58,43 @@ class ResultsJsonTest {
             0.62,
             Citation.of("A document", "2021", "Table 1", How.SEEN)));
     return new String(ResultsJson.of(sections, List.of(required)), StandardCharsets.UTF_8)
-        .replaceAll("\\s+", " ");
+        .replace("\n", "");
   }
 
   @Test
   void keys_carry_the_unit_and_values_are_ranges_in_it() {
     assertThat(json())
-        .contains("\"required_l_s\" : { \"low\" : 31, \"likely\" : 31, \"high\" : 33")
-        .contains("\"dew_point_c\" : { \"low\" : 9.25")
-        .contains("\"temperature_factor\" : 0.62");
+        .contains("\"required_l_s\":{\"low\":31,\"likely\":31,\"high\":33")
+        .contains("\"dew_point_c\":{\"low\":9.25")
+        .contains("\"temperature_factor\":0.62");
   }
 
   @Test
   void verdicts_are_three_words_and_absent_things_have_no_key() {
-    assertThat(json()).contains("\"verdict\" : \"short\"").doesNotContain("nothing");
+    assertThat(json()).contains("\"verdict\":\"short\"").doesNotContain("nothing");
   }
 
   @Test
   void the_working_follows_the_figure() {
     assertThat(json())
-        .contains("\"working\" : \"ventilation.required\"")
-        .contains("\"formula\" : \"q = max(a, b)\"")
-        .contains("\"value_l_s\" : { \"low\" : 31")
-        .contains("\"note\" : \"a note\"");
+        .contains("\"working\":\"ventilation.required\"")
+        .contains("\"formula\":\"q = max(a, b)\"")
+        .contains("\"value_l_s\":{\"low\":31")
+        .contains("\"note\":\"a note\"");
   }
 
   @Test
   void a_source_is_one_line_with_how_it_is_known() {
     assertThat(json()).contains("\"A document, 2021, Table 1 (seen)\"");
+  }
+
+  /** Sections, their parts and what these list stand on lines of their own, and nothing deeper. */
+  @Test
+  void lines_are_broken_down_to_the_third_level() {
+    Map<String, Object> sections = new LinkedHashMap<>();
+    sections.put("a", Map.of("b", List.of(Map.of("c", List.of(1, 2)))));
+    assertThat(new String(ResultsJson.of(sections, List.of()), StandardCharsets.UTF_8))
+        .isEqualTo("{\n\"a\":{\n\"b\":[\n{\"c\":[1,2]}\n]\n},\n\"working\":[]\n}");
   }
 
   @Test
