@@ -18,6 +18,7 @@ import org.drysill.assess.surfaces.RiskAgain;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
+import org.drysill.reference.DataFiles;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
@@ -25,12 +26,14 @@ import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
+import org.drysill.report.evidence.InputFile;
 import org.drysill.report.sheet.Language;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.working.Found;
+import org.drysill.survey.Edition;
 import org.drysill.survey.Survey;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
@@ -132,8 +135,32 @@ public final class Drysill {
     return new MadeSheet(
         input
             .visit()
-            .map(v -> SheetWriter.write(studied(v, input.before(), stage -> {}), language)),
+            .map(v -> SheetWriter.write(studied(v, input.before()), language)),
         input.problems());
+  }
+
+  /**
+   * Makes a report again from exactly these files, whatever else the survey names.
+   *
+   * @param file the survey file
+   * @param earlier the earlier survey; empty where none belongs to the report
+   * @param wishes what was asked of it beyond the survey
+   * @return the report, or every problem of the files
+   */
+  public static Made again(Path file, Optional<Path> earlier, ReportWishes wishes) {
+    ReferenceData data = ReferenceData.bundled();
+    SurveyResult read =
+        earlier
+            .map(before -> SurveyReader.read(file, before, data.vocabularies()))
+            .orElseGet(() -> SurveyReader.readAlone(file, data.vocabularies()));
+    Input input = read(read, data).as(wishes);
+    return new Made(
+        input.visit().map(v -> compose(v, input.before(), stage -> {})), input.problems());
+  }
+
+  /** What identifies the bundled data as a whole, SHA-256 in hexadecimal digits. */
+  public static String dataDigest() {
+    return DataFiles.digest().sha256();
   }
 
   /**
@@ -197,25 +224,42 @@ public final class Drysill {
   }
 
   private static Report compose(Visit visit, Optional<Visit> before, Consumer<String> stages) {
-    return new ReportWriter(stages).write(studied(visit, before, stages));
+    List<InputFile> inputs = inputs(visit, before);
+    return new ReportWriter(stages).write(studied(visit, before, inputs, stages), inputs);
   }
 
-  private static Subject studied(Visit visit, Optional<Visit> before, Consumer<String> stages) {
+  private static Subject studied(
+      Visit visit, Optional<Visit> before, List<InputFile> inputs, Consumer<String> stages) {
     ReferenceData data = visit.own().data();
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
-    return new Subject(visit.file(), assessment, options, provenance(visit, before));
+    return new Subject(visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
   }
 
-  private static Provenance provenance(Visit visit, Optional<Visit> before) {
-    return Provenance.of(
+  private static Subject studied(Visit visit, Optional<Visit> before) {
+    return studied(visit, before, inputs(visit, before), stage -> {});
+  }
+
+  private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {
+    return InputFiles.of(
         visit.file(),
         visit.own().logs(),
-        before.map(then -> then.own().logs()).orElse(Logs.none()),
+        before.map(then -> then.own().logs()).orElse(Logs.none()));
+  }
+
+  private static Provenance provenance(
+      Survey survey, Assessment assessment, List<InputFile> inputs) {
+    DataFiles.Digest data = DataFiles.digest();
+    return new Provenance(
+        "Drysill",
         version(),
-        version());
+        new Provenance.Data(data.files(), data.sha256()),
+        assessment.ventilation().rules().named(),
+        survey.visit().edition().orElse(Edition.SURVEY),
+        inputs.stream().map(Provenance.Input::of).toList(),
+        Optional.empty());
   }
 
   private static Assessment assess(Visit visit, Optional<Visit> before) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
 import org.drysill.Drysill;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,12 +15,14 @@ import picocli.CommandLine.HelpCommand;
 @Command(
     name = "drysill",
     description = "Turns the survey of a damp home into a printed report.",
-    synopsisSubcommandLabel = "(report | sheet | check | compare | climates | schema | help)",
+    synopsisSubcommandLabel =
+        "(report | sheet | check | compare | verify | climates | schema | help)",
     subcommands = {
       ReportCommand.class,
       SheetCommand.class,
       CheckCommand.class,
       CompareCommand.class,
+      VerifyCommand.class,
       ClimatesCommand.class,
       SchemaCommand.class,
       HelpCommand.class
@@ -32,11 +35,15 @@ import picocli.CommandLine.HelpCommand;
       "  drysill check home/survey.yaml",
       "  drysill report home/survey.yaml -o home/report.pdf --json home/results.json",
       "  drysill compare before.yaml after.yaml",
+      "  drysill verify report.pdf",
       "  drysill schema > survey.schema.json",
       "",
       "Exit status: 0 done, 1 the survey has problems, 2 wrong use, 3 the machine failed us."
     })
 public final class Main {
+  /** Commands that make one report, and end. */
+  private static final Set<String> SHORT = Set.of("report", "verify");
+
   private Main() {}
 
   /** Runs the program and ends the process with its exit status. */
@@ -44,7 +51,7 @@ public final class Main {
   @SuppressWarnings("SystemConsoleNull")
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
-    if (arguments.length > 0 && arguments[0].equals("report")) {
+    if (arguments.length > 0 && SHORT.contains(arguments[0])) {
       ShortRun.begin();
     }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -115,6 +122,9 @@ public final class Main {
       }
       if (type == ClimatesCommand.class) {
         return type.cast(new ClimatesCommand(console));
+      }
+      if (type == VerifyCommand.class) {
+        return type.cast(new VerifyCommand(console));
       }
       if (type == CompareCommand.class) {
         return type.cast(new CompareCommand(console));

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -79,6 +82,40 @@ public final class DataFiles {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException broken) {
       throw new UncheckedIOException("cannot read bundled file reference/" + path, broken);
+    }
+  }
+
+  /** What identifies the bundled data as a whole: two programs with the same have the same data. */
+  public static Digest digest() {
+    return Digests.OF_ALL;
+  }
+
+  /**
+   * A digest of files.
+   *
+   * @param files how many
+   * @param sha256 SHA-256 over all of them, in hexadecimal digits: of each, in the order of {@code
+   *     index.txt}, its path, a line end, the number of its bytes, a line end, and its bytes
+   */
+  public record Digest(int files, String sha256) {}
+
+  /** Made once, and only where it is asked for. */
+  private static final class Digests {
+    static final Digest OF_ALL = digest(index());
+
+    private static Digest digest(List<String> paths) {
+      try {
+        MessageDigest all = MessageDigest.getInstance("SHA-256");
+        for (String path : paths) {
+          byte[] bytes = text(path).getBytes(StandardCharsets.UTF_8);
+          String head = path + "\n" + bytes.length + "\n";
+          all.update(head.getBytes(StandardCharsets.UTF_8));
+          all.update(bytes);
+        }
+        return new Digest(paths.size(), HexFormat.of().formatHex(all.digest()));
+      } catch (NoSuchAlgorithmException e) {
+        throw new IllegalStateException("every Java has SHA-256", e);
+      }
     }
   }
 

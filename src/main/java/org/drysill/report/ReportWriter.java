@@ -4,13 +4,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.drysill.report.evidence.FilesInside;
+import org.drysill.report.evidence.InputFile;
+import org.drysill.report.evidence.Sha256;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.json.ResultsJson;
 import org.drysill.report.page.HtmlPage;
 import org.drysill.report.page.Templates;
-import org.drysill.report.pdf.Attachment;
 import org.drysill.report.pdf.PdfMetadata;
 import org.drysill.report.pdf.PdfRenderer;
+import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.view.ReportView;
 import org.drysill.report.working.Found;
@@ -43,16 +46,23 @@ public final class ReportWriter {
     this.htmlPage = new HtmlPage(fonts);
   }
 
-  /** Makes the report in all its forms. */
-  public Report write(Subject subject) {
+  /**
+   * Makes the report in all its forms.
+   *
+   * @param named what it is about
+   * @param inputs the files that it is made from, for the PDF to bring along
+   */
+  public Report write(Subject named, List<InputFile> inputs) {
+    stages.accept("listing results");
+    byte[] json = json(named);
+    Subject subject = named.withResults(Sha256.of(json));
     stages.accept("wording");
     ReportView view = ReportView.of(subject);
-    stages.accept("listing results");
-    byte[] json = json(subject);
     stages.accept("filling templates");
     String xhtml = templates.render("report.ftlh", Map.of("view", view, "charts", view.charts()));
     byte[] pdf =
-        renderer.render(xhtml, view.charts(), metadata(subject, view), attachments(subject, json));
+        renderer.render(
+            xhtml, view.charts(), metadata(subject, view), FilesInside.of(inputs, json));
     return new Report(
         pdf,
         () -> htmlPage.render(xhtml, view.charts(), templates.style("screen.css")),
@@ -67,29 +77,20 @@ public final class ReportWriter {
         view.verdict().heading(),
         view.keywords(),
         "en",
-        subject.provenance().program() + " " + subject.provenance().version(),
+        producer(subject.provenance()),
         subject.survey().visit().date());
   }
 
-  private static List<Attachment> attachments(Subject subject, byte[] json) {
-    Attachment results =
-        new Attachment(
-            "results.json",
-            "application/json",
-            "Every figure with its working",
-            Attachment.Relation.DATA,
-            json);
-    if (subject.file().shared()) {
-      return List.of(results);
-    }
-    return List.of(
-        Attachment.ofText(
-            "survey.yaml",
-            "application/yaml",
-            "The survey as it was read",
-            Attachment.Relation.SOURCE,
-            subject.file().text()),
-        results);
+  /** Java is told of, for the packing of the bytes depends on it; nothing that is shown does. */
+  private static String producer(Provenance provenance) {
+    return provenance.program()
+        + " "
+        + provenance.version()
+        + ", Java "
+        + Runtime.version()
+        + " ("
+        + System.getProperty("java.vm.vendor")
+        + ")";
   }
 
   /** The results by the names of the survey format. */

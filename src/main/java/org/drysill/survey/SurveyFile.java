@@ -1,5 +1,6 @@
 package org.drysill.survey;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drysill.survey.photo.Picture;
 import org.drysill.yaml.Problem;
+import org.drysill.yaml.TextFile;
 
 /**
  * A survey that could be read, with what the rest of the program may want to say about its file.
@@ -16,6 +18,7 @@ import org.drysill.yaml.Problem;
  * @param previous the earlier survey that it names, already read
  * @param name the file's name as the user gave it
  * @param text the file's text, for the input record
+ * @param marked whether a byte order mark stood before it
  * @param warnings what is odd but usable
  * @param files the bytes of every file that it names, by the path as written, logs aside
  * @param pictures the photographs among them, ready for print, by the path as written
@@ -28,6 +31,7 @@ public record SurveyFile(
     Optional<SurveyFile> previous,
     String name,
     String text,
+    boolean marked,
     List<Problem> warnings,
     Map<String, byte[]> files,
     Map<String, Picture> pictures,
@@ -42,6 +46,18 @@ public record SurveyFile(
 
   /** The same file, its survey changed in what it asks of the report. */
   public SurveyFile with(Survey other) {
-    return new SurveyFile(other, previous, name, text, warnings, files, pictures, folder, shared);
+    return new SurveyFile(
+        other, previous, name, text, marked, warnings, files, pictures, folder, shared);
+  }
+
+  /** The file, byte for byte. */
+  public byte[] bytes() {
+    String whole = marked ? TextFile.BYTE_ORDER_MARK + text : text;
+    return whole.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Where the file is. */
+  public Path path() {
+    return folder.resolve(Path.of(name).getFileName());
   }
 }

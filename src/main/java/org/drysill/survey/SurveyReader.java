@@ -79,15 +79,27 @@ public final class SurveyReader {
     return new SurveyReader(vocabularies, own).read(file, file.toString(), Earlier.given(earlier));
   }
 
+  /**
+   * Reads a survey without the earlier one that it may name.
+   *
+   * @param file the survey file
+   * @param vocabularies the entries of the published tables that a survey may refer to
+   * @return the survey, or every problem at once
+   */
+  public static SurveyResult readAlone(Path file, Vocabularies vocabularies) {
+    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.NONE);
+  }
+
   private SurveyResult read(Path file, String name, Earlier earlier) {
     TextFile source = TextFile.read(file, name);
     return source
         .text()
-        .map(text -> read(file, name, text, earlier))
+        .map(text -> read(file, name, text, source.marked(), earlier))
         .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems()));
   }
 
-  private SurveyResult read(Path file, String name, String text, Earlier which) {
+  private SurveyResult read(
+      Path file, String name, String text, boolean marked, Earlier which) {
     Path folder = Previous.folderOf(file);
     Vocabularies words = words(text, name, folder);
     Reading<Survey> reading = RecordReader.read(Survey.class, text, name, words, Folder.of(folder));
@@ -122,6 +134,7 @@ public final class SurveyReader {
                         previous.flatMap(SurveyResult::file),
                         name,
                         text,
+                        marked,
                         warnings,
                         files,
                         pictures,

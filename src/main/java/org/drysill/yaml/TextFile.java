@@ -20,13 +20,15 @@ import org.drysill.yaml.ProblemList.Finding;
  * The text of a file from disk, or why there is none.
  *
  * @param text the text, without a byte order mark
+ * @param marked whether a byte order mark stood before it
  * @param problems the problem, where there is no text
  */
-public record TextFile(Optional<String> text, List<Problem> problems) {
+public record TextFile(Optional<String> text, boolean marked, List<Problem> problems) {
   /** The most bytes that a file may have; surveys have some thousands. */
   static final int MOST_BYTES = 4 * 1024 * 1024;
 
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
+  /** What some editors put before the text of a file. */
+  public static final String BYTE_ORDER_MARK = "\uFEFF";
 
   /** Copies the list. */
   public TextFile {
@@ -78,11 +80,13 @@ public record TextFile(Optional<String> text, List<Problem> problems) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);
     CoderResult result = decoder.decode(in, out, true);
-    String text = out.flip().toString().replaceFirst("^" + BYTE_ORDER_MARK, "");
+    String decoded = out.flip().toString();
+    boolean marked = decoded.startsWith(BYTE_ORDER_MARK);
+    String text = marked ? decoded.substring(1) : decoded;
     if (result.isError()) {
       return notUtf8(text, bytes[in.position()] & 0xFF, name);
     }
-    return new TextFile(Optional.of(text), List.of());
+    return new TextFile(Optional.of(text), marked, List.of());
   }
 
   private static TextFile notUtf8(String before, int culprit, String name) {
@@ -94,12 +98,12 @@ public record TextFile(Optional<String> text, List<Problem> problems) {
         Finding.of(
             String.format(Locale.ROOT, "the byte 0x%02X, which is not UTF-8", culprit),
             "text saved as UTF-8"));
-    return new TextFile(Optional.empty(), problems.inOrder());
+    return new TextFile(Optional.empty(), false, problems.inOrder());
   }
 
   private static TextFile refused(String name, YamlCode code, Finding finding) {
     ProblemList problems = new ProblemList(new Lines(name, ""));
     problems.add(code, new Place(name, 1, 1), "", finding);
-    return new TextFile(Optional.empty(), problems.inOrder());
+    return new TextFile(Optional.empty(), false, problems.inOrder());
   }
 }

@@ -13,6 +13,8 @@ import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.chapter.Chapter;
+import org.drysill.report.evidence.FilesInside;
+import org.drysill.report.evidence.InputFile;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.subject.Provenance;
 import org.drysill.report.words.Words;
@@ -20,29 +22,38 @@ import org.drysill.yaml.Problem;
 
 /** From what and by what the report was made, and the survey as it was read. */
 final class RecordChapter implements Chapter {
-  private static final String AGAIN =
-      " The same survey and the same version give the same report, byte for byte.";
   private static final String WHOLE =
-      "The survey and the results travel inside this file as attachments." + AGAIN;
+      "What this report was made from travels inside this file, with the results of which these"
+          + " pages are the readable part. "
+          + InputFile.WHAT_IS_INSIDE
+          + " A digest (SHA-256) identifies each of them: other content has another digest.";
   private static final String SHARED =
-      "The results travel inside this file as an attachment; the survey does not, for this is a copy"
-          + " to share. Whoever has the whole report can see by the hash that both are of one"
-          + " survey."
-          + AGAIN;
+      "The results travel inside this file; the survey does not, for this is a copy to share. Whoever"
+          + " has the whole report can see by the digests (SHA-256) that both are of one survey.";
   private static final int LONGEST_LISTING = 2000;
+
+  private static final List<String> HOW_TO_CHECK =
+      List.of(
+          "Take the files out of this PDF: any PDF viewer lists them as attachments. Their names"
+              + " tell the folders that they belong in.",
+          "Compare their digests with those printed above.",
+          "Make the report again from them. The same files and the same version of the program and"
+              + " its data give the same figures, and on the same Java the same PDF, byte for byte."
+              + " The command drysill verify does all of this and says what does not agree.");
 
   @Override
   public Optional<Section> write(Desk desk) {
     Provenance provenance = desk.subject().provenance();
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Made by", provenance.program() + " " + provenance.version()));
-    facts.add(new Fact("Published figures", provenance.data()));
-    provenance.inputs().forEach(i -> facts.add(new Fact(i.name(), "SHA-256 " + i.sha256())));
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Prose(List.of(), "", "", desk.subject().file().shared() ? SHARED : WHOLE));
-    blocks.add(new Facts(List.of(), facts));
+    boolean shared = desk.subject().file().shared();
+    blocks.add(new Prose(List.of(), "", "", shared ? SHARED : WHOLE));
+    blocks.add(new Facts(List.of(), facts(provenance, shared)));
+    if (!shared) {
+      blocks.add(new Subhead(List.of(), "How to check it"));
+      blocks.add(new Bullets(List.of(), HOW_TO_CHECK));
+    }
     warnings(blocks, desk.subject().file().warnings());
-    if (!desk.subject().file().shared()) {
+    if (!shared) {
       blocks.add(new Subhead(List.of(), "The survey as it was read"));
       blocks.add(listing(desk.subject().file().text()));
     }
@@ -53,6 +64,41 @@ final class RecordChapter implements Chapter {
             "Input record and provenance",
             false,
             blocks));
+  }
+
+  private static List<Fact> facts(Provenance provenance, boolean shared) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("Made by", provenance.program() + " " + provenance.version()));
+    facts.add(new Fact("Rule set that governs", provenance.ruleSet()));
+    facts.add(
+        new Fact(
+            "Published figures",
+            provenance.data().files()
+                + " data files that came with the program. SHA-256 "
+                + grouped(provenance.data().sha256())));
+    provenance.inputs().forEach(input -> facts.add(fact(input, shared)));
+    List<String> names = provenance.inputs().stream().map(Provenance.Input::name).toList();
+    provenance
+        .results()
+        .ifPresent(
+            digest ->
+                facts.add(
+                    new Fact(
+                        FilesInside.nameOfResults(names),
+                        "Every figure with its working. SHA-256 " + grouped(digest))));
+    return facts;
+  }
+
+  private static Fact fact(Provenance.Input input, boolean shared) {
+    String where = input.inside() || shared ? ". " : ", not inside this file. ";
+    return new Fact(
+        input.name(),
+        input.role().description() + where + "SHA-256 " + grouped(input.sha256()));
+  }
+
+  /** Eight digits at a time, as they are compared by eye. */
+  private static String grouped(String digest) {
+    return digest.replaceAll("(.{8})(?=.)", "$1 ");
   }
 
   private static void warnings(List<Block> blocks, List<Problem> warnings) {

@@ -1,62 +1,60 @@
 package org.drysill.report.subject;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
-import org.drysill.survey.SurveyFile;
-import org.drysill.survey.log.Logs;
+import java.util.Optional;
+import org.drysill.report.evidence.InputFile;
+import org.drysill.report.evidence.InputRole;
+import org.drysill.survey.Edition;
 
 /**
  * From what and by what a report was made, so that it can be made again.
  *
  * @param program the program's name
  * @param version its version
- * @param data what is published and came with it, with its version
+ * @param data the data files that came with it
+ * @param ruleSet the rule set that governs, with its edition
+ * @param edition the edition that was asked for, whatever the survey says
  * @param inputs the files that were read
+ * @param results the digest of the results; empty among the results themselves
  */
-public record Provenance(String program, String version, String data, List<Input> inputs) {
+public record Provenance(
+    String program,
+    String version,
+    Data data,
+    String ruleSet,
+    Edition edition,
+    List<Input> inputs,
+    Optional<String> results) {
   /** Copies the list. */
   public Provenance {
     inputs = List.copyOf(inputs);
   }
 
   /**
-   * A file that was read.
+   * The data files that came with the program.
    *
-   * @param name its name as the user gave it
-   * @param sha256 SHA-256 of its bytes, in hexadecimal digits
+   * @param files how many
+   * @param sha256 one SHA-256 over all of them
    */
-  public record Input(String name, String sha256) {}
+  public record Data(int files, String sha256) {}
 
   /**
-   * The provenance of a report on a survey.
+   * A file that was read.
    *
-   * @param file the survey, with the earlier one
-   * @param logs its logs
-   * @param logsBefore the logs of the earlier survey
+   * @param name its name among the files inside the report
+   * @param role what it was to the report
+   * @param sha256 SHA-256 of its bytes, in hexadecimal digits
+   * @param inside whether it is inside the report
    */
-  public static Provenance of(
-      SurveyFile file, Logs logs, Logs logsBefore, String version, String data) {
-    List<Input> inputs = new ArrayList<>();
-    add(inputs, file, logs);
-    file.previous().ifPresent(previous -> add(inputs, previous, logsBefore));
-    return new Provenance("Drysill", version, data, inputs);
-  }
-
-  private static void add(List<Input> inputs, SurveyFile file, Logs logs) {
-    inputs.add(new Input(file.name(), sha256(file.text().getBytes(StandardCharsets.UTF_8))));
-    file.files().forEach((name, bytes) -> inputs.add(new Input(name, sha256(bytes))));
-    logs.all().map(log -> new Input(log.file(), log.sha256())).distinct().forEach(inputs::add);
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+  public record Input(String name, InputRole role, String sha256, boolean inside) {
+    /** A file as it is told of. */
+    public static Input of(InputFile file) {
+      return new Input(file.name(), file.role(), file.sha256(), file.content().isPresent());
     }
+  }
+
+  /** The same with the digest of the results. */
+  public Provenance withResults(String sha256) {
+    return new Provenance(program, version, data, ruleSet, edition, inputs, Optional.of(sha256));
   }
 }

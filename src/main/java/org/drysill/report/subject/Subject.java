@@ -30,6 +30,11 @@ import org.drysill.survey.SurveyFile;
  */
 public record Subject(
     SurveyFile file, Assessment assessment, OptionsResult options, Provenance provenance) {
+  /** The same with the digest of the results, which the results themselves cannot tell. */
+  public Subject withResults(String sha256) {
+    return new Subject(file, assessment, options, provenance.withResults(sha256));
+  }
+
   /** What was seen. */
   public Survey survey() {
     return file.survey();

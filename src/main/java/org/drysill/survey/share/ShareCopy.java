@@ -52,6 +52,7 @@ public final class ShareCopy {
         file.previous().map(this::ofEarlier),
         name,
         file.text(),
+        file.marked(),
         List.of(),
         files,
         Map.of(),

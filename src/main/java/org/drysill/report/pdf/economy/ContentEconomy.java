@@ -37,7 +37,7 @@ final class ContentEconomy {
   }
 
   String rewritten(String content) {
-    lines = content.split("\n");
+    lines = content.stripTrailing().split("\n", -1);
     int at = 0;
     while (at < lines.length) {
       at = step(at);
@@ -70,7 +70,7 @@ final class ContentEconomy {
     if (at + 1 < lines.length && lines[at + 1].equals(END_OF_MARKED)) {
       return at + 2;
     }
-    String[] words = lines[at].split(" ");
+    String[] words = lines[at].split(" ", -1);
     boolean pagination = words.length == 3 && isPagination.test(words[1].substring(1));
     int piece = pagination ? TextObject.pieceLength(lines, at) : 0;
     if (piece > 0) {

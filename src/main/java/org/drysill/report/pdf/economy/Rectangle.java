@@ -18,7 +18,7 @@ record Rectangle(long left, long bottom, long right, long top) {
     }
     String[][] corners = new String[4][];
     for (int i = 0; i < 4; i++) {
-      corners[i] = lines[at + i].split(" ");
+      corners[i] = lines[at + i].split(" ", -1);
       boolean isCorner = corners[i].length == 3 && corners[i][2].equals(i == 0 ? "m" : "l");
       if (!isCorner) {
         return Optional.empty();

@@ -25,7 +25,7 @@ final class StructureEconomy {
   private static final COSName OBJECT = COSName.getPDFName("OBJR");
 
   private final ParentTree parents;
-  private final Map<COSDictionary, Joins> joins = new IdentityHashMap<>();
+  private final IdentityHashMap<COSDictionary, Joins> joins = new IdentityHashMap<>();
   private final Map<String, COSDictionary> attributes = new HashMap<>();
 
   private StructureEconomy(ParentTree parents) {

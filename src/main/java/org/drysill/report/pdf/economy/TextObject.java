@@ -90,7 +90,7 @@ final class TextObject {
     for (int i = at + 1; i < at + length - 1; i++) {
       String line = lines[i];
       if (isPlainMatrix(line)) {
-        move(line.split(" "));
+        move(line.split(" ", -1));
       } else if (line.endsWith(" Tf")) {
         set(line);
       } else if (!line.equals(BEGIN) && !line.equals(END)) {
