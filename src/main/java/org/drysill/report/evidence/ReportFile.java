@@ -53,7 +53,16 @@ public final class ReportFile implements AutoCloseable {
    */
   public static ReportFile of(byte[] bytes) throws NotAReport {
     Inflation.check(bytes);
-    return guarded(() -> new ReportFile(Loader.loadPDF(bytes)));
+    return guarded(() -> opened(Loader.loadPDF(bytes)));
+  }
+
+  private static ReportFile opened(PDDocument document) throws IOException, NotAReport {
+    try {
+      return new ReportFile(document);
+    } catch (IOException | NotAReport | RuntimeException refused) {
+      document.close();
+      throw refused;
+    }
   }
 
   /** The program that says that it wrote the file, with its version and that of Java. */
