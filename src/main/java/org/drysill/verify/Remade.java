@@ -24,6 +24,11 @@ record Remade(Optional<Report> report, Optional<Statement> said) {
     if (survey.isEmpty()) {
       return not(Statement.differs("The results name no survey.", List.of()));
     }
+    if (!survey.get().inside() && sources.missing().contains(survey.get().name())) {
+      return not(
+          Statement.notCompared(
+              "Figures and pages: what it was made from is not inside, as in a copy to share."));
+    }
     if (!sources.missing().isEmpty()) {
       return not(
           new Statement(

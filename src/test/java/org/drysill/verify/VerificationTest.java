@@ -27,6 +27,7 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.drysill.Drysill;
+import org.drysill.ReportWishes;
 import org.drysill.report.evidence.NotAReport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Reports as they were made, and reports that someone changed. */
 class VerificationTest {
   private static final byte[] FLAT = report("top-floor-flat");
+  private static final Optional<Path> PICTURES =
+      Optional.of(Path.of("example-surveys", "top-floor-flat"));
 
   private static byte[] report(String example) {
     Path survey = Path.of("example-surveys", example, "survey.yaml");
@@ -42,8 +45,12 @@ class VerificationTest {
   }
 
   private static List<Statement> check(byte[] pdf) {
+    return check(pdf, PICTURES);
+  }
+
+  private static List<Statement> check(byte[] pdf, Optional<Path> files) {
     try {
-      return Verification.of(pdf, Optional.empty()).statements();
+      return Verification.of(pdf, files).statements();
     } catch (NotAReport | IOException e) {
       throw new AssertionError(e);
     }
@@ -60,7 +67,7 @@ class VerificationTest {
   @ParameterizedTest
   @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
   void the_report_of_each_example_agrees_in_every_respect(String example) {
-    List<Statement> said = check(report(example));
+    List<Statement> said = check(report(example), Optional.of(Path.of("example-surveys", example)));
     assertThat(said)
         .extracting(Statement::state)
         .containsExactly(
@@ -114,8 +121,8 @@ class VerificationTest {
       String content = new String(page.getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
       PDStream stream = new PDStream(document);
       try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
-        // The second half of the page is not shown any more.
-        int cut = content.indexOf("BT\n", content.length() / 2);
+        // The last words of the page are not shown any more.
+        int cut = content.lastIndexOf("BT\n");
         out.write(content.substring(0, cut).getBytes(StandardCharsets.ISO_8859_1));
       }
       page.setContents(stream);
@@ -140,10 +147,47 @@ class VerificationTest {
   @Test
   void a_file_that_was_taken_out_is_missed() throws IOException {
     byte[] changed = withFiles(files -> files.remove("before/survey.yaml"));
-    List<Statement> said = check(changed);
+    List<Statement> said = check(changed, Optional.empty());
     assertThat(differing(said)).contains("before/survey.yaml: the results name it, but it is not inside");
     assertThat(said.get(said.size() - 1).state()).isEqualTo(Statement.State.NOT_COMPARED);
     assertThat(said.get(said.size() - 1).details()).containsExactly("before/survey.yaml");
+  }
+
+  @Test
+  void without_its_photographs_all_but_the_pages_is_compared() {
+    List<Statement> said = check(FLAT, Optional.empty());
+    assertThat(said.get(3).state()).isEqualTo(Statement.State.AGREES);
+    assertThat(said.get(4).state()).isEqualTo(Statement.State.NOT_COMPARED);
+    assertThat(said.get(4).details()).contains("photos/bedroom-corner.jpg");
+  }
+
+  @Test
+  void of_a_copy_to_share_the_digests_alone_are_compared() {
+    byte[] copy =
+        Drysill.report(
+                Path.of("example-surveys", "top-floor-flat", "survey.yaml"),
+                ReportWishes.NONE.shared(true),
+                stage -> {})
+            .report()
+            .orElseThrow()
+            .pdf();
+    List<Statement> said = check(copy);
+    assertThat(said.get(2).state()).isEqualTo(Statement.State.AGREES);
+    assertThat(said.get(3).state()).isEqualTo(Statement.State.NOT_COMPARED);
+    assertThat(said.get(3).sentence()).contains("copy to share");
+  }
+
+  @Test
+  void an_edition_that_was_wished_for_is_made_again() {
+    byte[] record =
+        Drysill.report(
+                Path.of("example-surveys", "top-floor-flat", "survey.yaml"),
+                ReportWishes.NONE.withEdition("record"),
+                stage -> {})
+            .report()
+            .orElseThrow()
+            .pdf();
+    assertThat(check(record).get(4).sentence()).contains("byte for byte");
   }
 
   @Test
