@@ -133,9 +133,7 @@ public final class Drysill {
   public static MadeSheet sheet(Path file, Language language) {
     Input input = read(file);
     return new MadeSheet(
-        input
-            .visit()
-            .map(v -> SheetWriter.write(studied(v, input.before()), language)),
+        input.visit().map(v -> SheetWriter.write(studied(v, input.before()), language)),
         input.problems());
   }
 
@@ -235,7 +233,8 @@ public final class Drysill {
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
-    return new Subject(visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
+    return new Subject(
+        visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
   }
 
   private static Subject studied(Visit visit, Optional<Visit> before) {

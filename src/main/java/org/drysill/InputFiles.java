@@ -65,8 +65,7 @@ final class InputFiles {
     survey
         .files()
         .forEach((name, all) -> put(name, InputRole.OTHER, Sha256.of(all), Optional.empty()));
-    logs.all()
-        .forEach(log -> put(log.file(), InputRole.LOG, log.sha256(), Optional.empty()));
+    logs.all().forEach(log -> put(log.file(), InputRole.LOG, log.sha256(), Optional.empty()));
   }
 
   private static String slashed(Path path) {

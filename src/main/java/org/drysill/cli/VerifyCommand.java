@@ -83,21 +83,21 @@ final class VerifyCommand implements Callable<Integer> {
     }
     boolean agrees = verified.agrees();
     boolean allCompared =
-        verified.statements().stream()
-            .noneMatch(s -> s.state() == Statement.State.NOT_COMPARED);
+        verified.statements().stream().noneMatch(s -> s.state() == Statement.State.NOT_COMPARED);
     String end = allCompared ? " agrees with itself." : " agrees with itself in what was compared.";
     console.say(console.strong(report + (agrees ? end : " does NOT agree with itself.")));
     return agrees ? ExitStatus.DONE.code() : ExitStatus.SURVEY_HAS_PROBLEMS.code();
   }
 
   private void print(Statement statement) {
-    console.say(String.format(Locale.ROOT, "%-13s %s", statement.state().word(), shown(statement.sentence())));
+    console.say(
+        String.format(
+            Locale.ROOT, "%-13s %s", statement.state().word(), shown(statement.sentence())));
     List<String> details = statement.details();
     int most = talk.verbose ? details.size() : MOST_DETAILS;
     details.stream().limit(most).forEach(line -> console.say("              " + shown(line)));
     if (details.size() > most) {
-      console.say(
-          "              … and " + (details.size() - most) + " more; --verbose tells all");
+      console.say("              … and " + (details.size() - most) + " more; --verbose tells all");
     }
   }
 

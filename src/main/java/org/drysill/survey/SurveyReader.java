@@ -98,8 +98,7 @@ public final class SurveyReader {
         .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems()));
   }
 
-  private SurveyResult read(
-      Path file, String name, String text, boolean marked, Earlier which) {
+  private SurveyResult read(Path file, String name, String text, boolean marked, Earlier which) {
     Path folder = Previous.folderOf(file);
     Vocabularies words = words(text, name, folder);
     Reading<Survey> reading = RecordReader.read(Survey.class, text, name, words, Folder.of(folder));

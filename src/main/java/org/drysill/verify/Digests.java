@@ -39,11 +39,16 @@ final class Digests {
         wrong.add(input.name() + ": the results name it, but it is not inside");
       } else if (content != null && !Sha256.of(content).equals(input.sha256())) {
         wrong.add(
-            input.name() + ": its digest is " + Sha256.of(content) + ", the results tell " + input.sha256());
+            input.name()
+                + ": its digest is "
+                + Sha256.of(content)
+                + ", the results tell "
+                + input.sha256());
       }
     }
     for (String name : file.files().keySet()) {
-      if (!name.equals(claim.nameOfResults()) && claim.inputs().stream().noneMatch(i -> i.name().equals(name))) {
+      if (!name.equals(claim.nameOfResults())
+          && claim.inputs().stream().noneMatch(i -> i.name().equals(name))) {
         wrong.add(name + ": it is inside, but the results do not name it");
       }
     }

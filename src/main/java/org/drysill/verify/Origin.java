@@ -14,7 +14,8 @@ record Origin(boolean same, Statement said) {
     boolean data = claim.data().equals(Drysill.dataDigest());
     String made = "Made by Drysill " + claim.version() + ", data " + claim.data();
     if (version && data) {
-      return new Origin(true, Statement.told(made + ": this is the same version with the same data."));
+      return new Origin(
+          true, Statement.told(made + ": this is the same version with the same data."));
     }
     String here =
         version

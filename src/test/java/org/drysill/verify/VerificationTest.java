@@ -59,8 +59,7 @@ class VerificationTest {
   private static List<String> differing(List<Statement> said) {
     return said.stream()
         .filter(s -> s.state() == Statement.State.DIFFERS)
-        .flatMap(s -> Stream.concat(
-            Stream.of(s.sentence()), s.details().stream()))
+        .flatMap(s -> Stream.concat(Stream.of(s.sentence()), s.details().stream()))
         .toList();
   }
 
@@ -88,10 +87,12 @@ class VerificationTest {
                     "results.json",
                     (name, json) ->
                         text(json)
-                            .replaceFirst("(?s)(\"ventilation\":\\{.*?\"likely\":)[0-9.]+", "$1" + 123)
+                            .replaceFirst(
+                                "(?s)(\"ventilation\":\\{.*?\"likely\":)[0-9.]+", "$1" + 123)
                             .getBytes(StandardCharsets.UTF_8)));
     assertThat(differing(check(changed)))
-        .anyMatch(line -> line.startsWith("ventilation.") && line.contains(".likely: 123 in the file, "))
+        .anyMatch(
+            line -> line.startsWith("ventilation.") && line.contains(".likely: 123 in the file, "))
         .anyMatch(line -> line.startsWith("results.json: the pages do not print"))
         .noneMatch(line -> line.startsWith("page "));
   }
@@ -148,7 +149,8 @@ class VerificationTest {
   void a_file_that_was_taken_out_is_missed() throws IOException {
     byte[] changed = withFiles(files -> files.remove("before/survey.yaml"));
     List<Statement> said = check(changed, Optional.empty());
-    assertThat(differing(said)).contains("before/survey.yaml: the results name it, but it is not inside");
+    assertThat(differing(said))
+        .contains("before/survey.yaml: the results name it, but it is not inside");
     assertThat(said.get(said.size() - 1).state()).isEqualTo(Statement.State.NOT_COMPARED);
     assertThat(said.get(said.size() - 1).details()).containsExactly("before/survey.yaml");
   }
@@ -228,7 +230,10 @@ class VerificationTest {
   @Test
   void a_survey_that_cannot_be_read_is_said_with_its_line() throws IOException {
     byte[] changed =
-        withFiles(files -> files.put("survey.yaml", "drysill: 1\nrooms: []\n".getBytes(StandardCharsets.UTF_8)));
+        withFiles(
+            files ->
+                files.put(
+                    "survey.yaml", "drysill: 1\nrooms: []\n".getBytes(StandardCharsets.UTF_8)));
     assertThat(differing(check(changed)))
         .contains("The files do not make a report.")
         .anyMatch(line -> line.startsWith("line 2: found"));

@@ -92,8 +92,7 @@ final class RecordChapter implements Chapter {
   private static Fact fact(Provenance.Input input, boolean shared) {
     String where = input.inside() || shared ? ". " : ", not inside this file. ";
     return new Fact(
-        input.name(),
-        input.role().description() + where + "SHA-256 " + grouped(input.sha256()));
+        input.name(), input.role().description() + where + "SHA-256 " + grouped(input.sha256()));
   }
 
   /** Eight digits at a time, as they are compared by eye. */

@@ -62,7 +62,8 @@ final class EmbeddedFiles {
 
   private void add(COSDictionary file) throws IOException, NotAReport {
     String name = name(file);
-    COSStream stream = stream(file).orElseThrow(() -> new NotAReport("lists a file without content: " + name));
+    COSStream stream =
+        stream(file).orElseThrow(() -> new NotAReport("lists a file without content: " + name));
     byte[] content = content(stream, name);
     left -= content.length;
     if (files.putIfAbsent(name, content) != null) {

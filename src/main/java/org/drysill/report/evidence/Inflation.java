@@ -5,8 +5,9 @@ import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
 /**
- * Inflates with a limit. A few kilobytes of a file can be made to stand for gigabytes of memory, and
- * the PDF library inflates what it meets; so all streams are inflated once before, for their size.
+ * Inflates with a limit. A few kilobytes of a file can be made to stand for gigabytes of memory,
+ * and the PDF library inflates what it meets; so all streams are inflated once before, for their
+ * size.
  */
 final class Inflation {
   /** The most bytes that all streams of a file may inflate to. */

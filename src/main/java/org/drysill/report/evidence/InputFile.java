@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param sha256 SHA-256 of its bytes, in hexadecimal digits
  * @param content its bytes; empty where it is not inside the report
  */
-public record InputFile(
-    String name, InputRole role, String sha256, Optional<byte[]> content) {
+public record InputFile(String name, InputRole role, String sha256, Optional<byte[]> content) {
   /** The most bytes of a file that is put inside. */
   public static final long MOST_BYTES = 8L * 1024 * 1024;
 

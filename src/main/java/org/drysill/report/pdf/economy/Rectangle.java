@@ -24,7 +24,9 @@ record Rectangle(long left, long bottom, long right, long top) {
         return Optional.empty();
       }
     }
-    return turns(corners, 0) || turns(corners, 1) ? between(corners[0], corners[2]) : Optional.empty();
+    return turns(corners, 0) || turns(corners, 1)
+        ? between(corners[0], corners[2])
+        : Optional.empty();
   }
 
   /** Whether the first side keeps one coordinate, the second the other, and so on. */

@@ -149,8 +149,7 @@ final class StructureEconomy {
     if (!reference.containsKey(COSName.PG)) {
       reference.setItem(COSName.PG, span.getCOSDictionary(COSName.PG));
     }
-    parents.set(
-        reference.getCOSDictionary(COSName.PG), reference.getInt(COSName.MCID), parent);
+    parents.set(reference.getCOSDictionary(COSName.PG), reference.getInt(COSName.MCID), parent);
     return kid;
   }
 

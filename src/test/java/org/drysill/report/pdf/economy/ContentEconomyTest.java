@@ -37,7 +37,8 @@ class ContentEconomyTest {
                 "S",
                 "EMC"))
         .isEqualTo(
-            lines("/Artifact BMC", "0 0 1 rg", "1 2 m", "3 2 l", "S", "1 4 m", "3 4 l", "S", "EMC"));
+            lines(
+                "/Artifact BMC", "0 0 1 rg", "1 2 m", "3 2 l", "S", "1 4 m", "3 4 l", "S", "EMC"));
   }
 
   @Test
@@ -68,12 +69,38 @@ class ContentEconomyTest {
   void rectangles_of_two_colours_and_slanted_paths_stay_apart() {
     assertThat(
             rewritten(
-                "0 0 m", "1 0 l", "1 1 l", "0 1 l", "h", "f", "1 0 0 rg", "0 0 m", "1 0 l", "2 1 l",
-                "0 1 l", "h", "f", "1 0 m", "2 0 l", "2 1 l", "1 1 l", "h", "f"))
+                "0 0 m",
+                "1 0 l",
+                "1 1 l",
+                "0 1 l",
+                "h",
+                "f",
+                "1 0 0 rg",
+                "0 0 m",
+                "1 0 l",
+                "2 1 l",
+                "0 1 l",
+                "h",
+                "f",
+                "1 0 m",
+                "2 0 l",
+                "2 1 l",
+                "1 1 l",
+                "h",
+                "f"))
         .isEqualTo(
             lines(
-                "0 0 1 1 re", "f", "1 0 0 rg", "0 0 m", "1 0 l", "2 1 l", "0 1 l", "h", "f",
-                "1 0 1 1 re", "f"));
+                "0 0 1 1 re",
+                "f",
+                "1 0 0 rg",
+                "0 0 m",
+                "1 0 l",
+                "2 1 l",
+                "0 1 l",
+                "h",
+                "f",
+                "1 0 1 1 re",
+                "f"));
   }
 
   @Test
@@ -148,8 +175,22 @@ class ContentEconomyTest {
     assertThat(rewritten(concat(concat(one, rule), two)))
         .isEqualTo(
             lines(
-                "BT", "/P <</MCID 1>> BDC", "/F1 8 Tf", "1 1 Td", "(a) Tj", "EMC", "ET", "0 0 m",
-                "9 9 l", "S", "BT", "/P <</MCID 2>> BDC", "1 1 Td", "(a) Tj", "EMC", "ET"));
+                "BT",
+                "/P <</MCID 1>> BDC",
+                "/F1 8 Tf",
+                "1 1 Td",
+                "(a) Tj",
+                "EMC",
+                "ET",
+                "0 0 m",
+                "9 9 l",
+                "S",
+                "BT",
+                "/P <</MCID 2>> BDC",
+                "1 1 Td",
+                "(a) Tj",
+                "EMC",
+                "ET"));
     assertThat(joins.joined()).isEmpty();
   }
 
@@ -162,8 +203,23 @@ class ContentEconomyTest {
                     concat(text(2), new String[] {"Q"}))))
         .isEqualTo(
             lines(
-                "BT", "/P <</MCID 1>> BDC", "/F1 8 Tf", "1 1 Td", "(a) Tj", "EMC", "ET", "q",
-                "/F2 8 Tf", "Q", "q", "BT", "/P <</MCID 2>> BDC", "1 1 Td", "(a) Tj", "EMC", "ET",
+                "BT",
+                "/P <</MCID 1>> BDC",
+                "/F1 8 Tf",
+                "1 1 Td",
+                "(a) Tj",
+                "EMC",
+                "ET",
+                "q",
+                "/F2 8 Tf",
+                "Q",
+                "q",
+                "BT",
+                "/P <</MCID 2>> BDC",
+                "1 1 Td",
+                "(a) Tj",
+                "EMC",
+                "ET",
                 "Q"));
   }
 
@@ -194,13 +250,7 @@ class ContentEconomyTest {
 
   private static String[] text(int content) {
     return new String[] {
-      "/P <</MCID " + content + ">> BDC",
-      "BT",
-      "/F1 8 Tf",
-      "1 0 0 1 1 1 Tm",
-      "(a) Tj",
-      "ET",
-      "EMC"
+      "/P <</MCID " + content + ">> BDC", "BT", "/F1 8 Tf", "1 0 0 1 1 1 Tm", "(a) Tj", "ET", "EMC"
     };
   }
 

@@ -24,7 +24,8 @@ class StructureTest {
   private static final Pattern CONTENT = Pattern.compile("<</MCID (\\d+)>> BDC");
 
   @Test
-  void each_marked_content_is_held_by_one_element_that_lists_it_and_none_else_is() throws IOException {
+  void each_marked_content_is_held_by_one_element_that_lists_it_and_none_else_is()
+      throws IOException {
     try (PDDocument document = Loader.loadPDF(Sample.pdf())) {
       int contents = 0;
       for (PDPage page : document.getPages()) {
@@ -110,8 +111,7 @@ class StructureTest {
   }
 
   private static List<Integer> marked(PDPage page) throws IOException {
-    String content =
-        new String(page.getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
+    String content = new String(page.getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
     List<Integer> marked = new ArrayList<>();
     Matcher matcher = CONTENT.matcher(content);
     while (matcher.find()) {
