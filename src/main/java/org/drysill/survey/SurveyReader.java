@@ -84,10 +84,11 @@ public final class SurveyReader {
    *
    * @param file the survey file
    * @param vocabularies the entries of the published tables that a survey may refer to
+   * @param own the words of the file of measures that it names
    * @return the survey, or every problem at once
    */
-  public static SurveyResult readAlone(Path file, Vocabularies vocabularies) {
-    return new SurveyReader(vocabularies).read(file, file.toString(), Earlier.NONE);
+  public static SurveyResult readAlone(Path file, Vocabularies vocabularies, OwnWords own) {
+    return new SurveyReader(vocabularies, own).read(file, file.toString(), Earlier.NONE);
   }
 
   private SurveyResult read(Path file, String name, Earlier earlier) {

@@ -10,6 +10,8 @@ public enum InputRole implements Worded {
   EARLIER_SURVEY("The earlier survey"),
   /** Rules of one's own. */
   RULE_SET("A rule set of one's own"),
+  /** Measures of one's own. */
+  MEASURES("Measures of one's own"),
   /** Hours of outdoor weather. */
   WEATHER("A weather file"),
   /** What an instrument recorded. */
@@ -35,12 +37,15 @@ public enum InputRole implements Worded {
     if (key.endsWith("jurisdiction.file")) {
       return RULE_SET;
     }
+    if (key.endsWith("options.measures")) {
+      return MEASURES;
+    }
     if (key.endsWith("climate.file")) {
       return WEATHER;
     }
     if (key.endsWith("logger.file") || key.endsWith(".log")) {
       return LOG;
     }
-    return key.contains("photos[") ? PHOTOGRAPH : OTHER;
+    return key.contains("photos") ? PHOTOGRAPH : OTHER;
   }
 }
