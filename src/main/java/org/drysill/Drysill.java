@@ -149,11 +149,8 @@ public final class Drysill {
     ReferenceData data = ReferenceData.bundled();
     SurveyResult read =
         earlier
-            .map(
-                before ->
-                    SurveyReader.read(file, before, data.vocabularies(), OwnMeasures::words))
-            .orElseGet(
-                () -> SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words));
+            .map(before -> SurveyReader.read(file, before, data.vocabularies(), OwnMeasures::words))
+            .orElseGet(() -> SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words));
     Input input = read(read, data).as(wishes);
     return new Made(
         input.visit().map(v -> compose(v, input.before(), stage -> {})), input.problems());
