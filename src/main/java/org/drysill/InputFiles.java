@@ -12,7 +12,7 @@ import org.drysill.report.evidence.InputFile;
 import org.drysill.report.evidence.InputRole;
 import org.drysill.report.evidence.Sha256;
 import org.drysill.survey.SurveyFile;
-import org.drysill.survey.log.Log;
+import org.drysill.survey.log.LogFile;
 import org.drysill.survey.log.Logs;
 import org.drysill.yaml.NamedFiles;
 
@@ -75,7 +75,7 @@ final class InputFiles {
   private static String digest(Logs logs, String written) {
     return logs.all()
         .filter(log -> log.file().equals(written))
-        .map(Log::sha256)
+        .map(LogFile::sha256)
         .findFirst()
         .orElse("");
   }

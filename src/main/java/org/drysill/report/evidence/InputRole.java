@@ -43,7 +43,7 @@ public enum InputRole implements Worded {
     if (key.endsWith("climate.file")) {
       return WEATHER;
     }
-    if (key.endsWith("logger.file") || key.endsWith(".log")) {
+    if (key.endsWith("logger.file") || key.endsWith(".log") || key.endsWith(".log.file")) {
       return LOG;
     }
     return key.contains("photos") ? PHOTOGRAPH : OTHER;
