@@ -12,6 +12,8 @@ import org.drysill.assess.Assessment;
 import org.drysill.assess.OutdoorClimates;
 import org.drysill.assess.cautions.CautionAssessor;
 import org.drysill.assess.home.HomeBuilder;
+import org.drysill.assess.surfaces.RiskAgain;
+import org.drysill.assess.Home;
 import org.drysill.assess.surfaces.PlaceRisk;
 import org.drysill.assess.surfaces.SurfaceAssessor;
 import org.drysill.options.OptionsBasis;
@@ -77,6 +79,21 @@ public final class OptionsFixtures {
   /** The bundled measures and all that belongs to them. */
   public static OptionsBasis basis() {
     return basis(UnaryOperator.identity());
+  }
+
+  /** The same with surfaces judged as quickly as the program does for a home. */
+  public static OptionsBasis quickBasis(Home home) {
+    OptionsBasis all = basis();
+    RiskAgain risk = new RiskAgain(home, all.tables());
+    return new OptionsBasis(
+        all.catalogue(),
+        all.defaults(),
+        all.money(),
+        all.prices(),
+        all.glazing(),
+        all.cautions(),
+        (changed, vapour) -> risk.of(changed.rooms(), vapour),
+        all.tables());
   }
 
   /** The same with other measures. */

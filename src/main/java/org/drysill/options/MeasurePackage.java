@@ -3,6 +3,7 @@ package org.drysill.options;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.surfaces.year.RoomYear;
 
 /**
  * Measures that are done together.
@@ -26,6 +27,7 @@ import org.drysill.assess.Figure;
  * @param co2 carbon dioxide of both
  * @param cautions the ids of the cautions of its measures
  * @param benefits what is not counted in money
+ * @param year its year hour by hour, of each thing the worst place
  * @param spread how sure that is
  * @param reasons why it stands where it does
  */
@@ -49,6 +51,7 @@ public record MeasurePackage(
     Figure co2,
     List<String> cautions,
     Benefits benefits,
+    RoomYear year,
     PackageSpread spread,
     List<String> reasons) {
   /** Copies the lists. */

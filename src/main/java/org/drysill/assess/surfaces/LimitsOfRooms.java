@@ -65,6 +65,7 @@ public final class LimitsOfRooms {
         room.name() + ", " + place.name(),
         place.kind(),
         place.surface(),
+        place.material(),
         place.factor().figure().value(),
         months,
         months.stream().map(m -> vapour.excessAt(m.outdoor()).likely()).toList());

@@ -1,6 +1,7 @@
 package org.drysill.assess.surfaces;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.drysill.assess.surfaces.months.MonthLimit;
 import org.drysill.physics.Range;
@@ -28,6 +29,7 @@ public record RoomLimits(
    * @param name its name in sentences
    * @param kind which part of the survey it comes from
    * @param surface what may happen on it
+   * @param material the survey's word for what it is made of
    * @param factor its temperature factor [1]
    * @param months what each month asks of it, January first
    * @param excess today's likely vapour excess at the temperature outdoors of each month [Pa]
@@ -39,6 +41,7 @@ public record RoomLimits(
       String name,
       PlaceKind kind,
       SurfaceClass surface,
+      Optional<String> material,
       Range factor,
       List<MonthLimit> months,
       List<Double> excess,
@@ -55,6 +58,7 @@ public record RoomLimits(
         String name,
         PlaceKind kind,
         SurfaceClass surface,
+        Optional<String> material,
         Range factor,
         List<MonthLimit> months,
         List<Double> excess) {
@@ -67,7 +71,7 @@ public record RoomLimits(
                     return ratio(month.criticalPa(factor.likely(), vapour), excess.get(m));
                   })
               .toList();
-      return new PlaceLimits(item, name, kind, surface, factor, months, excess, ratios);
+      return new PlaceLimits(item, name, kind, surface, material, factor, months, excess, ratios);
     }
 
     /**

@@ -35,6 +35,15 @@ final class FabricStates {
   private final List<List<RoomState>> states = new ArrayList<>();
   private final Map<Long, Integer> knownGlass = new LinkedHashMap<>();
   private final List<double[][]> glass = new ArrayList<>();
+  private final List<List<PaneState>> panes = new ArrayList<>();
+
+  /**
+   * A pane that takes water.
+   *
+   * @param factor its temperature factor [1]
+   * @param setpoint indoor temperature before it while it is heated [°C]
+   */
+  record PaneState(double factor, double setpoint) {}
 
   /**
    * For a home.
@@ -83,6 +92,11 @@ final class FabricStates {
     return glass;
   }
 
+  /** The panes in each of their states. */
+  List<List<PaneState>> panes() {
+    return panes;
+  }
+
   private List<Member> in(long chosen) {
     List<Member> in = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
@@ -109,8 +123,8 @@ final class FabricStates {
 
   private int assess(int room, long chosen) {
     RoomFacts facts = rooms.get(room);
-    RoomLimits found = limits.of(changed(chosen, facts));
-    states.get(room).add(RoomState.of(zones.zoneOf(facts.id()), facts.volume().likely(), found));
+    RoomFacts changed = changed(chosen, facts);
+    states.get(room).add(RoomState.of(zones.zoneOf(facts.id()), changed, limits.of(changed)));
     return states.get(room).size() - 1;
   }
 
@@ -139,16 +153,19 @@ final class FabricStates {
 
   private int saturations(long chosen) {
     double[][] found = new double[VapourModel.MONTHS][zones.home().panes().size()];
+    List<PaneState> states = new ArrayList<>();
     Home home = zones.home().panes().isEmpty() ? assessment.home() : home(chosen);
     for (int p = 0; p < zones.home().panes().size(); p++) {
       PaneOfWindow pane = zones.home().panes().get(p);
       RoomFacts room = room(home, zones.home().zones().get(pane.zone()).room());
       double factor = factor(limits.of(room), pane.window());
+      states.add(new PaneState(factor, room.setpoint().likely()));
       for (int m = 0; m < VapourModel.MONTHS; m++) {
         found[m][p] = overOutdoors(home.climate().months().get(m), room, factor);
       }
     }
     glass.add(found);
+    panes.add(states);
     return glass.size() - 1;
   }
 

@@ -12,6 +12,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.cautions.ShownCaution;
+import org.drysill.assess.surfaces.year.RoomYear;
 import org.drysill.options.Benefits;
 import org.drysill.options.MeasureMoney;
 import org.drysill.options.MeasurePackage;
@@ -29,6 +30,7 @@ import org.drysill.reference.measures.MeasureBenefits;
  * @param works the order of works
  * @param humidity humidity of a package in the coldest month [1], not a number where not known
  * @param atRisk how many places a package leaves at risk in each month
+ * @param years the year of a package hour by hour
  * @param spreads how sure packages are
  */
 record PackWriter(
@@ -37,6 +39,7 @@ record PackWriter(
     OrderOfWorks works,
     ToDoubleFunction<Bits> humidity,
     Function<Bits, MonthsAtRisk> atRisk,
+    Function<Bits, RoomYear> years,
     Spreads spreads) {
   private static final String SUM = "Σ of its measures";
   private static final String SUM_OF_AIR = "Σ of its measures + (ΔQ − Σ ΔQi)·price of air";
@@ -88,6 +91,7 @@ record PackWriter(
             Unit.KG_CO2_PER_YEAR),
         cautions(members),
         benefits(members),
+        years.apply(value.members()),
         spreads.of(value),
         reasons);
   }

@@ -23,6 +23,7 @@ final class PackageAnswer {
   private final Assessment assessment;
   private final Candidates candidates;
   private final SampledPackages sampled;
+  private final PackageHours hours;
   private final Best pick;
   private final SureBest sure;
   private final Packages packages;
@@ -33,6 +34,7 @@ final class PackageAnswer {
    * For a home.
    *
    * @param sampled the packages in many samples
+   * @param hours the packages hour by hour
    * @param pick picks from all packages at the likely values
    * @param sure picks the best by how sure they are
    */
@@ -40,9 +42,11 @@ final class PackageAnswer {
       Assessment assessment,
       Candidates candidates,
       SampledPackages sampled,
+      PackageHours hours,
       Best pick,
       SureBest sure) {
     this.sampled = sampled;
+    this.hours = hours;
     this.assessment = assessment;
     this.candidates = candidates;
     this.pick = pick;
@@ -67,6 +71,7 @@ final class PackageAnswer {
             new OrderOfWorks(packages, order),
             bits -> packages.winterHumidity(bits, coldest()),
             packages::atRisk,
+            hours::of,
             spreads);
     return new PackagesResult(
         candidates.size(),
@@ -164,16 +169,25 @@ final class PackageAnswer {
   }
 
   private List<String> limits() {
-    return List.of(
-        "Months, days and money of a package are those at the likely values.",
+    List<String> limits = new ArrayList<>();
+    limits.add(
+        "Months, days and money of a package are those at the likely values. What comes before all"
+            + " is not taken as mended: once it is, less may do.");
+    limits.add(
         assessment.model().zones().isPresent()
-            ? "The rooms exchange air as the readings of all rooms leave it; months, not hours."
-            : "The readings do not tell the rooms apart, so the home counts as one; months, not"
-                + " hours.",
-        "Where two measures touch the same wall the stronger counts.",
+            ? "The rooms exchange air as the readings of all rooms leave it."
+            : "The readings do not tell the rooms apart, so the home counts as one.");
+    limits.add("Where two measures touch the same wall the stronger counts.");
+    if (candidates.fabric().stream().anyMatch(m -> m.measure().warmth().isPresent())) {
+      limits.add(
+          "Panes of warmer rooms take less water out of the air, so that other windows may be wet"
+              + " a little longer.");
+    }
+    limits.add(
         assessment.ventilation().wholeHome().required().map(Figure::likely).isPresent()
             ? "Air that is asked: for the home as a whole, and the extract of wet rooms that are"
                 + " short today. Gaps under doors and openings are told with the single measures."
             : "No document asks for a flow of air here, so that only walls and corners count.");
+    return limits;
   }
 }

@@ -19,6 +19,7 @@ public final class PackageStudy {
   private final OptionsBasis basis;
   private final Candidates candidates;
   private final Packages packages;
+  private final VapourModel model;
   private final PackOrder order;
   private final HomeZones zones;
   private final VapourChanges changes;
@@ -49,9 +50,10 @@ public final class PackageStudy {
     for (long side : subsets(candidates.air())) {
       air.add(sides.of(side));
     }
+    this.model = new VapourModel(zones.home(), states.glass().get(0));
     this.packages =
         new Packages(
-            new VapourModel(zones.home(), states.glass().get(0)),
+            model,
             air,
             fabric,
             states,
@@ -86,6 +88,11 @@ public final class PackageStudy {
 
   Candidates candidates() {
     return candidates;
+  }
+
+  /** The packages hour by hour. */
+  PackageHours hours() {
+    return new PackageHours(assessment, basis, zones, packages, model);
   }
 
   /** The packages in samples. */
@@ -128,7 +135,7 @@ public final class PackageStudy {
             basis.defaults().packageStep().likely());
     Best pick = new Best(packages, order);
     return new PackageAnswer(
-            assessment, candidates, sampled, pick, new SureBest(new Finalists(pick, most), sure))
+            assessment, candidates, sampled, hours(), pick, new SureBest(new Finalists(pick, most), sure))
         .of(most);
   }
 }

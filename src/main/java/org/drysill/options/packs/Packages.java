@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.drysill.options.MonthsAtRisk;
+import org.drysill.options.packs.FabricStates.PaneState;
 import org.drysill.options.packs.PackValue.Bits;
 
 /**
@@ -18,6 +19,7 @@ final class Packages {
   private final List<FabricSide> fabric;
   private final List<List<RoomState>> states;
   private final List<double[][]> glass;
+  private final List<List<PaneState>> panes;
   private final long[] barred;
   private final Needs needs;
   private final short[][] mould;
@@ -46,6 +48,7 @@ final class Packages {
     this.fabric = List.copyOf(fabric);
     this.states = states.states();
     this.glass = states.glass();
+    this.panes = states.panes();
     this.barred = barred.clone();
     this.needs = needs;
     this.mould = new short[air.size()][fabric.size()];
@@ -116,6 +119,16 @@ final class Packages {
   /** The state of the panes of a package, by month what each bears [kg/m³]. */
   double[][] glass(Bits members) {
     return glass.get(fabric.get(columnOf(members)).glass());
+  }
+
+  /** The same panes as they are by hour. */
+  List<PaneState> panes(Bits members) {
+    return panes.get(fabric.get(columnOf(members)).glass());
+  }
+
+  /** What a package does to air and water. */
+  VapourChange change(Bits members) {
+    return air.get(rowOf(members)).change();
   }
 
   /** The rooms with cold places in the states of a package. */

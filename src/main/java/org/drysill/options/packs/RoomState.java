@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.drysill.assess.RoomFacts;
 import org.drysill.assess.surfaces.RoomLimits;
 import org.drysill.assess.surfaces.RoomLimits.PlaceLimits;
 import org.drysill.assess.surfaces.SurfaceClass;
@@ -12,20 +13,22 @@ import org.drysill.assess.surfaces.SurfaceClass;
 final class RoomState {
   private final int zone;
   private final double volume;
+  private final double setpoint;
   private final RoomLimits limits;
   private final double[][][] opaque;
   private final double[][][] glass;
 
-  private RoomState(int zone, double volume, RoomLimits limits) {
+  private RoomState(int zone, double volume, double setpoint, RoomLimits limits) {
     this.zone = zone;
+    this.setpoint = setpoint;
     this.volume = volume;
     this.limits = limits;
     this.opaque = items(limits, SurfaceClass.OPAQUE);
     this.glass = items(limits, SurfaceClass.GLASS);
   }
 
-  static RoomState of(int zone, double volume, RoomLimits limits) {
-    return new RoomState(zone, volume, limits);
+  static RoomState of(int zone, RoomFacts room, RoomLimits limits) {
+    return new RoomState(zone, room.volume().likely(), room.setpoint().likely(), limits);
   }
 
   /** The places of each item of the survey, its months by place. */
@@ -108,6 +111,11 @@ final class RoomState {
   double winterHumidity(double[][] ratios, int coldest) {
     return Math.min(
         1, limits.humidityWithoutExcess() + limits.humidityOfExcess() * ratios[coldest][zone]);
+  }
+
+  /** Indoor temperature while it is heated [°C]. */
+  double setpoint() {
+    return setpoint;
   }
 
   double volume() {

@@ -76,16 +76,22 @@ final class VapourModel {
 
   private double[][] excess(VapourChange change, double[][] saturation) {
     SteadyZones zones = new SteadyZones(flows(change), panes);
-    double[] given = new double[water.length];
-    for (int i = 0; i < given.length; i++) {
-      given[i] = water[i] * change.waterLeft[i];
-    }
+    double[] given = given(change);
     double[] dry = contents(zones.at(given, 0, never));
     double[][] months = new double[MONTHS][];
     for (int m = 0; m < MONTHS; m++) {
       months[m] = isWet(dry, saturation[m]) ? contents(zones.at(given, 0, saturation[m])) : dry;
     }
     return months;
+  }
+
+  /** Water that goes into the air of each zone with the measures [kg/s]. */
+  double[] given(VapourChange change) {
+    double[] given = new double[water.length];
+    for (int i = 0; i < given.length; i++) {
+      given[i] = water[i] * change.waterLeft[i];
+    }
+    return given;
   }
 
   private boolean isWet(double[] contents, double[] saturation) {

@@ -27,6 +27,8 @@ import org.drysill.yaml.Key;
  *     against
  * @param sureEnough the chance of enough air and sound walls from which a package counts as sure,
  *     as ratio
+ * @param store how many times the vapour of its air a furnished room stores
+ * @param humidAir relative humidity from which the air of a room counts as humid, as ratio
  * @param aboutACentury paybacks that are called about a century [a]
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]
@@ -50,6 +52,8 @@ public record OptionDefaults(
     @Key(about = "Best packages that are looked at together") Sourced bestPackages,
     @Key(about = "Samples of all that is not known") Sourced samples,
     @Key(about = "Chance from which a package counts as sure") Sourced sureEnough,
+    @Key(about = "How many times the vapour of its air a room stores") Sourced store,
+    @Key(about = "Relative humidity from which air counts as humid") Sourced humidAir,
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
     @Key(about = "Payback called never, in years") Sourced longestPayback,
     @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad,

@@ -90,6 +90,85 @@ class PackOrderProperties {
         .isEqualTo(0.75);
   }
 
+  /** As sure as its lowest bits say, in twentieths. */
+  private static double chance(PackValue value) {
+    return value.members().air() % 21 / 20.0;
+  }
+
+  private static final SureOrder SURE = new SureOrder(ORDER, PackOrderProperties::chance, 0.8, 0.1);
+
+  private static List<PackValue> some(long seed) {
+    Random random = new Random(seed);
+    List<PackValue> some = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      some.add(
+          value(
+              21L * i + random.nextInt(21),
+              random.nextInt(4) > 0,
+              random.nextInt(4) == 0,
+              random.nextInt(3) / 300.0,
+              random.nextInt(6),
+              random.nextInt(9),
+              random.nextInt(300)));
+    }
+    return some;
+  }
+
+  @Property(tries = 300)
+  void a_dearer_price_never_improves_a_rank(
+      @ForAll long seed,
+      @ForAll @IntRange(max = 11) int which,
+      @ForAll @DoubleRange(min = 0.01, max = 300) double more) {
+    List<PackValue> before = some(seed);
+    PackValue old = before.get(which);
+    PackValue dear =
+        value(
+            old.members().air(),
+            old.safe(),
+            old.stopGap(),
+            old.lacks(),
+            old.mould(),
+            old.wet(),
+            old.bill().annual() + more);
+    List<PackValue> after = new ArrayList<>(before);
+    after.set(which, dear);
+    assertThat(SURE.ranked(after).indexOf(dear))
+        .isGreaterThanOrEqualTo(SURE.ranked(before).indexOf(old));
+  }
+
+  @Property(tries = 300)
+  void the_first_is_safe_where_any_is_and_as_sure_as_any_within_a_tenth(@ForAll long seed) {
+    List<PackValue> some = some(seed);
+    PackValue first = SURE.ranked(some).get(0);
+    assertThat(first.safe()).isEqualTo(some.stream().anyMatch(PackValue::safe));
+    double best =
+        some.stream()
+            .filter(v -> v.safe() == first.safe())
+            .mapToDouble(PackOrderProperties::chance)
+            .max()
+            .orElseThrow();
+    assertThat(chance(first)).isGreaterThanOrEqualTo(Math.min(0.8, best - 0.1));
+    assertThat(SURE.ranked(some)).containsExactlyInAnyOrderElementsOf(some);
+  }
+
+  @Example
+  void a_measure_without_effect_is_never_recommended() {
+    PackValue with = value(42, true, false, 0, 0, 9, 101);
+    PackValue without = value(21, true, false, 0, 0, 9, 100);
+    assertThat(SURE.ranked(List.of(with, without)).get(0)).isEqualTo(without);
+  }
+
+  @Example
+  void the_rule_of_surer_packages_in_figures() {
+    PackValue sureAndDear = value(17, true, false, 0, 0, 0, 300);
+    PackValue cheap = value(35, true, false, 0, 0, 0, 100);
+    assertThat(SURE.ranked(List.of(cheap, sureAndDear))).containsExactly(sureAndDear, cheap);
+    PackValue nearly = value(57, true, false, 0, 0, 0, 200);
+    PackValue half = value(73, true, false, 0, 0, 0, 150);
+    assertThat(SURE.ranked(List.of(cheap, nearly, half))).containsExactly(cheap, nearly, half);
+    assertThat(SURE.rule()).hasSize(5).anyMatch(s -> s.contains("80 of 100 cases"));
+  }
+
   @Property(tries = 200)
   void the_front_holds_just_those_that_none_beats(@ForAll long seed) {
     Random random = new Random(seed);

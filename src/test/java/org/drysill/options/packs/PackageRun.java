@@ -8,12 +8,14 @@ import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.StudiedEntries;
+import org.drysill.options.draws.Draws;
 import org.drysill.options.money.MoneyStudy;
 import org.drysill.options.rank.Entry;
 
 /** Times the evaluation of packages for {@code org.drysill.benchmark.Packages}. */
 public final class PackageRun {
   private static final int ROUNDS = 7;
+  private static final int SAMPLES = 200;
   private static double sink;
 
   private PackageRun() {}
@@ -64,6 +66,79 @@ public final class PackageRun {
             sink > 0 ? "" : "."));
   }
 
+  /**
+   * Prints what the study of a home spends on the packages that may turn out best: samples by month
+   * and years by hour, each beside a bare loop over the same recurrence.
+   *
+   * @param name of the home
+   * @param assessment the home
+   * @param basis what is published
+   */
+  public static void print(String name, Assessment assessment, OptionsBasis basis) {
+    HomeZones zones = HomeZones.of(assessment).orElseThrow();
+    PackageStudy study =
+        new PackageStudy(
+            assessment,
+            basis,
+            StudiedEntries.of(assessment, basis),
+            new MoneyStudy(assessment, basis).airBill(),
+            zones);
+    PackOrder order = study.order();
+    List<PackValue> finalists =
+        new Finalists(new Best(study.packages(), order), 10).of(v -> order.progress(v) > 0);
+    double drawn = 1e9;
+    double sampled = 1e9;
+    double hourly = 1e9;
+    double bareSampled = 1e9;
+    double bareHourly = 1e9;
+    for (int round = 0; round < ROUNDS; round++) {
+      long start = System.nanoTime();
+      SampledPackages samples = study.sampled(Draws.of(SAMPLES));
+      drawn = Math.min(drawn, (System.nanoTime() - start) / 1e6);
+      start = System.nanoTime();
+      finalists.forEach(v -> sink += samples.of(v).annual[0]);
+      sampled = Math.min(sampled, (System.nanoTime() - start) / 1e6);
+      start = System.nanoTime();
+      bare(SAMPLES * finalists.size(), zones.size());
+      bareSampled = Math.min(bareSampled, (System.nanoTime() - start) / 1e6);
+      PackageHours hours = study.hours();
+      start = System.nanoTime();
+      sink += hours.of(finalists.get(0).members()).mould();
+      hourly = Math.min(hourly, (System.nanoTime() - start) / 1e6);
+      start = System.nanoTime();
+      bareHours(zones.size());
+      bareHourly = Math.min(bareHourly, (System.nanoTime() - start) / 1e6);
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%s, %d rooms, %d finalists: %d samples drawn in %.1f ms; all finalists in all samples"
+                + " %.1f ms, bare loop %.1f ms; one package by hour with its surfaces %.1f ms, bare"
+                + " loop of the zones %.1f ms",
+            name,
+            zones.size(),
+            finalists.size(),
+            SAMPLES,
+            drawn,
+            sampled,
+            bareSampled,
+            hourly,
+            bareHourly));
+  }
+
+  /** One factorisation, then a solution for each hour, on plain arrays. */
+  private static void bareHours(int n) {
+    double[] lu = factors(n, 1);
+    double[] v = new double[n];
+    for (int h = 0; h < 9480; h++) {
+      for (int i = 0; i < n; i++) {
+        v[i] = 0.01 * v[i] + 1e-5;
+      }
+      solve(lu, v);
+    }
+    sink += v[0];
+  }
+
   /** As many as there are, repeated where there are too few: what they exclude is left aside. */
   private static List<Member> free(List<Member> members, int count) {
     List<Member> free = new ArrayList<>();
@@ -75,38 +150,48 @@ public final class PackageRun {
 
   /** One factorisation and twelve solutions for each package, on plain arrays, one thread. */
   private static void bare(int packages, int n) {
-    double[] lu = new double[n * n];
     double[] v = new double[n];
     for (int p = 0; p < packages; p++) {
-      for (int i = 0; i < n; i++) {
-        for (int j = 0; j < n; j++) {
-          lu[i * n + j] = i == j ? 0.03 + 1e-9 * p : -0.005;
-        }
-      }
-      for (int k = 0; k < n; k++) {
-        for (int i = k + 1; i < n; i++) {
-          double factor = lu[i * n + k] / lu[k * n + k];
-          lu[i * n + k] = factor;
-          for (int j = k + 1; j < n; j++) {
-            lu[i * n + j] -= factor * lu[k * n + j];
-          }
-        }
-      }
+      double[] lu = factors(n, p);
       for (int m = 0; m < VapourModel.MONTHS; m++) {
         Arrays.fill(v, 1e-5);
-        for (int i = 1; i < n; i++) {
-          for (int j = 0; j < i; j++) {
-            v[i] -= lu[i * n + j] * v[j];
-          }
-        }
-        for (int i = n - 1; i >= 0; i--) {
-          for (int j = i + 1; j < n; j++) {
-            v[i] -= lu[i * n + j] * v[j];
-          }
-          v[i] /= lu[i * n + i];
-        }
+        solve(lu, v);
         sink += v[m % n];
       }
+    }
+  }
+
+  private static double[] factors(int n, int p) {
+    double[] lu = new double[n * n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        lu[i * n + j] = i == j ? 0.03 + 1e-9 * p : -0.005 / n;
+      }
+    }
+    for (int k = 0; k < n; k++) {
+      for (int i = k + 1; i < n; i++) {
+        double factor = lu[i * n + k] / lu[k * n + k];
+        lu[i * n + k] = factor;
+        for (int j = k + 1; j < n; j++) {
+          lu[i * n + j] -= factor * lu[k * n + j];
+        }
+      }
+    }
+    return lu;
+  }
+
+  private static void solve(double[] lu, double[] v) {
+    int n = v.length;
+    for (int i = 1; i < n; i++) {
+      for (int j = 0; j < i; j++) {
+        v[i] -= lu[i * n + j] * v[j];
+      }
+    }
+    for (int i = n - 1; i >= 0; i--) {
+      for (int j = i + 1; j < n; j++) {
+        v[i] -= lu[i * n + j] * v[j];
+      }
+      v[i] /= lu[i * n + i];
     }
   }
 }

@@ -48,11 +48,7 @@ public final class SurfaceYears {
   public SurfaceYears(OutdoorHours hours, SurfaceTables tables) {
     this.tables = tables;
     this.hours = hours;
-    this.air =
-        new YearAir(
-            hours,
-            (int) Math.round(tables.hours().memory().likely()),
-            tables.defaults().freeRunningRise().likely());
+    this.air = YearRules.air(tables, hours);
   }
 
   /**
@@ -68,12 +64,7 @@ public final class SurfaceYears {
   /** A year of an opaque surface of a material of the survey. */
   public WallYear wall(Place place, Optional<String> material) {
     MaterialSensitivity sensitivity = tables.hours().sensitivity(material);
-    MouldYear.Surface surface =
-        new MouldYear.Surface(
-            sensitivity.sensitivity().physics(),
-            tables.hours().mouldDecline().likely(),
-            tables.surfaces().mouldLimit().likely(),
-            start());
+    MouldYear.Surface surface = YearRules.wall(tables, sensitivity, start());
     YearAir.Ends ends = room(place).walls();
     Range factor = place.factor().value();
     Three<MouldYear> years =
@@ -153,12 +144,7 @@ public final class SurfaceYears {
   }
 
   private PaneYear.Pane pane() {
-    return new PaneYear.Pane(
-        tables.defaults().paneFilm().likely(),
-        tables.hours().visibleFilm().likely(),
-        tables.hours().clingingFilm().likely(),
-        (int) Math.round(tables.hours().morningHour().likely()),
-        start());
+    return YearRules.pane(tables, start());
   }
 
   private Three<PaneYear> panes(Place place, PaneYear.Pane pane) {
@@ -179,10 +165,8 @@ public final class SurfaceYears {
         place.room(), r -> air.room(r.setpoint().likely(), place.excess()));
   }
 
-  /** Surfaces are clean and dry in the middle of the warmest month. */
   private int start() {
-    int from = HourlyYear.firstHour(hours.warmestMonth());
-    return (from + HourlyYear.firstHour(hours.warmestMonth() + 1)) / 2;
+    return YearRules.start(hours);
   }
 
   private static Optional<DayOfYear> day(OptionalInt hour) {

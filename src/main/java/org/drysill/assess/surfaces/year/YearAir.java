@@ -6,6 +6,7 @@ import org.drysill.assess.OutdoorHours;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.Iso13788Vapour;
 import org.drysill.physics.surface.HourlyAir;
+import org.drysill.physics.surface.TemperatureFactor;
 import org.drysill.physics.weather.HourlyYear;
 
 /**
@@ -38,12 +39,67 @@ final class YearAir {
     this.rise = rise;
   }
 
+  /** Likely excess of a room by hour [Pa], of an excess by outdoor temperature [°C]. */
+  double[] excess(DoubleFunction<Range> excess) {
+    double[] likely = new double[HourlyYear.HOURS];
+    for (int h = 0; h < likely.length; h++) {
+      likely[h] = excess.apply(slowOutdoor[h]).likely();
+    }
+    return likely;
+  }
+
+  /** What a pane of a room at a set point [°C] bears over the vapour outdoors, by hour [Pa]. */
+  double[] bears(double factor, double setpoint) {
+    double[] bears = new double[HourlyYear.HOURS];
+    for (int h = 0; h < bears.length; h++) {
+      double surface =
+          TemperatureFactor.surfaceCelsius(factor, indoor(setpoint, h), outdoor[h]);
+      bears[h] = Math.max(0, Iso13788Vapour.saturationPressurePa(surface) - slowVapour[h]);
+    }
+    return bears;
+  }
+
+  /** A room at a set point [°C] with an excess by hour [Pa], at its walls and at its panes. */
+  AtSurfaces atSurfaces(double setpoint, double[] excess) {
+    double[] indoor = new double[HourlyYear.HOURS];
+    double[] vapour = new double[HourlyYear.HOURS];
+    for (int h = 0; h < indoor.length; h++) {
+      indoor[h] = indoor(setpoint, h);
+      double most = Iso13788Vapour.saturationPressurePa(indoor[h]);
+      vapour[h] = Math.min(most, slowVapour[h] + excess[h]);
+    }
+    return new AtSurfaces(
+        new HourlyAir(indoor, vapour, slowOutdoor), new HourlyAir(indoor, vapour, outdoor));
+  }
+
+  /** Hours in which the air of a room is moister than a relative humidity [1]. */
+  int hoursAbove(double humidity, double setpoint, double[] excess) {
+    int hours = 0;
+    for (int h = 0; h < HourlyYear.HOURS; h++) {
+      double most = Iso13788Vapour.saturationPressurePa(indoor(setpoint, h));
+      hours += slowVapour[h] + excess[h] > humidity * most ? 1 : 0;
+    }
+    return hours;
+  }
+
+  private double indoor(double setpoint, int hour) {
+    return Math.max(setpoint, slowOutdoor[hour] + rise);
+  }
+
+  /**
+   * The air of a room.
+   *
+   * @param walls as its walls have it
+   * @param panes as its panes have it
+   */
+  record AtSurfaces(HourlyAir walls, HourlyAir panes) {}
+
   /** A room at a set point [°C] with an excess of vapour [Pa] by outdoor temperature. */
   Room room(double setpoint, DoubleFunction<Range> excess) {
     double[] indoor = new double[HourlyYear.HOURS];
     Range[] above = new Range[HourlyYear.HOURS];
     for (int h = 0; h < HourlyYear.HOURS; h++) {
-      indoor[h] = Math.max(setpoint, slowOutdoor[h] + rise);
+      indoor[h] = indoor(setpoint, h);
       above[h] = excess.apply(slowOutdoor[h]);
     }
     return new Room(indoor, above);
