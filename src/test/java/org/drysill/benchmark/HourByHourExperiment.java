@@ -8,7 +8,9 @@ import org.drysill.options.packs.HourByHour;
  * How often the best package by month is the best hour by hour, in made-up homes of which every
  * package is evaluated by itself through all hours of a year.
  *
- * <pre>java -cp target/classes:target/test-classes:target/drysill.jar org.drysill.benchmark.HourByHourExperiment 100</pre>
+ * <pre>
+ * java -cp target/classes:target/test-classes:target/drysill.jar org.drysill.benchmark.HourByHourExperiment 100
+ * </pre>
  */
 final class HourByHourExperiment {
   private HourByHourExperiment() {}

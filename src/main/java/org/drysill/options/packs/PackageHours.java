@@ -109,8 +109,7 @@ final class PackageHours {
   /** Excess of each zone by hour [kg/m³]. */
   private double[][] excess(Bits members) {
     VapourChange change = packages.change(members);
-    List<Pane> panes =
-        home.panes().stream().map(p -> new Pane(p.zone(), p.transferM3S())).toList();
+    List<Pane> panes = home.panes().stream().map(p -> new Pane(p.zone(), p.transferM3S())).toList();
     ZoneSteps steps = new ZoneSteps(List.of(model.flows(change)), stores, panes, SECONDS_PER_HOUR);
     HourlyZones year =
         HourlyZones.run(steps, new Excess(model.given(change), saturations(members)));

@@ -135,7 +135,12 @@ public final class PackageStudy {
             basis.defaults().packageStep().likely());
     Best pick = new Best(packages, order);
     return new PackageAnswer(
-            assessment, candidates, sampled, hours(), pick, new SureBest(new Finalists(pick, most), sure))
+            assessment,
+            candidates,
+            sampled,
+            hours(),
+            pick,
+            new SureBest(new Finalists(pick, most), sure))
         .of(most);
   }
 }

@@ -114,8 +114,7 @@ public final class HourByHour {
     }
     Home home =
         new SurfacesTogether(assessment)
-            .with(
-                members.stream().filter(m -> !m.isOfTheAir()).map(Member::candidate).toList());
+            .with(members.stream().filter(m -> !m.isOfTheAir()).map(Member::candidate).toList());
     double[][] then = excess(change, home);
     int mould = 0;
     int wet = 0;
@@ -214,10 +213,10 @@ public final class HourByHour {
         for (int h = 0; h < HourlyYear.HOURS; h++) {
           int m = HourlyYear.month(h);
           double most = Iso13788Vapour.saturationPressurePa(indoor(setpoint, h));
-          double excess =
-              vapour.excessAt(slowCelsius[h]).likely() * then[zone][h] / today[zone][h];
+          double excess = vapour.excessAt(slowCelsius[h]).likely() * then[zone][h] / today[zone][h];
           double now = Math.min(most, slowPa[h] + excess);
-          double at = surface(factor, setpoint, h, glass ? hours.year().celsius(h) : slowCelsius[h]);
+          double at =
+              surface(factor, setpoint, h, glass ? hours.year().celsius(h) : slowCelsius[h]);
           int count = HourlyYear.firstHour(m + 1) - HourlyYear.firstHour(m);
           pa[m] += now / count;
           celsius[m] += at / count;

@@ -15,7 +15,6 @@ import org.drysill.assess.Working.Input;
 import org.drysill.physics.Range;
 import org.drysill.physics.surface.MouldYear;
 import org.drysill.physics.surface.PaneYear;
-import org.drysill.physics.weather.HourlyYear;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.reference.surfaces.MaterialSensitivity;

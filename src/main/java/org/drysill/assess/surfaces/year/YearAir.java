@@ -52,8 +52,7 @@ final class YearAir {
   double[] bears(double factor, double setpoint) {
     double[] bears = new double[HourlyYear.HOURS];
     for (int h = 0; h < bears.length; h++) {
-      double surface =
-          TemperatureFactor.surfaceCelsius(factor, indoor(setpoint, h), outdoor[h]);
+      double surface = TemperatureFactor.surfaceCelsius(factor, indoor(setpoint, h), outdoor[h]);
       bears[h] = Math.max(0, Iso13788Vapour.saturationPressurePa(surface) - slowVapour[h]);
     }
     return bears;
