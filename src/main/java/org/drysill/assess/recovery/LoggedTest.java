@@ -61,7 +61,8 @@ record LoggedTest(RecoveryDefaults defaults, HeatRecoveryTest test) {
       left.add(seen.settling() + " at the start, while its store settled");
     }
     if (seen.incomplete() > 0) {
-      left.add(seen.incomplete() + " that were not whole");
+      left.add(
+          seen.incomplete() + (seen.incomplete() == 1 ? " that was" : " that were") + " not whole");
     }
     return left.isEmpty() ? "" : "; left out were " + String.join(", and ", left);
   }

@@ -16,6 +16,8 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.options.effect.Figures;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.FanEnergy;
+import org.drysill.reference.measures.AirEffect;
+import org.drysill.reference.measures.Measure;
 
 /** What the fans that are there cost to run; heat recovery as measured, else as declared. */
 public final class FanCosts {
@@ -24,11 +26,13 @@ public final class FanCosts {
   private final Assessment assessment;
   private final Recovered recovered;
   private final HeatYear year;
+  private final List<Measure> measures;
 
   /** For an assessment and what is published. */
   public FanCosts(Assessment assessment, OptionsBasis basis) {
     this.assessment = assessment;
     this.recovered = new Recovered(assessment, basis);
+    this.measures = basis.catalogue().measures();
     this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
   }
 
@@ -50,7 +54,62 @@ public final class FanCosts {
         share.high() > 0 && moved.high() > 0
             ? Optional.of(heat(figures, fan, "heat_recovered", moved.times(share), "q·η·Q"))
             : Optional.empty();
-    return new FanRunningCost(fan.fan().id(), power, lost, kept, cost(figures, power, lost));
+    Optional<Net> net = kept.flatMap(k -> power.map(p -> new Net(figures, k, p)));
+    return new FanRunningCost(
+        fan.fan().id(),
+        power,
+        lost,
+        kept,
+        net.map(Net::energy),
+        net.map(n -> n.money(assessment.home().money())),
+        kept.flatMap(k -> like(fan)),
+        cost(figures, power, lost));
+  }
+
+  /** The measure that brings such a unit. */
+  private Optional<String> like(FanFlow fan) {
+    return measures.stream()
+        .filter(m -> m.air().flatMap(AirEffect::fan).filter(fan.fan().kind().word()::equals).isPresent())
+        .map(Measure::id)
+        .findFirst();
+  }
+
+  /**
+   * What recovery is worth after its fan is paid.
+   *
+   * @param kept energy kept [kWh/a]
+   * @param power electricity [kWh/a]
+   */
+  private record Net(Figures figures, Figure kept, Figure power) {
+    private static final String WHAT = "what its heat recovery saves less its electricity";
+
+    Figure energy() {
+      return figures.of(
+          "net_kept",
+          WHAT + ", in a year",
+          kept.value().minus(power.value()),
+          Unit.KWH_PER_YEAR,
+          "kept − electricity",
+          List.of(Input.of("kept", kept), Input.of("electricity", power)),
+          List.of());
+    }
+
+    Figure money(MoneyFacts prices) {
+      return figures.of(
+          "net_saved",
+          WHAT + ", in money a year",
+          kept.value()
+              .times(prices.heat().value())
+              .minus(power.value().times(prices.electricity().value())),
+          Unit.MONEY_PER_YEAR,
+          "kept·p_heat − electricity·p_el",
+          List.of(
+              Input.of("kept", kept),
+              Input.of("electricity", power),
+              Input.of("p_heat", prices.heat()),
+              Input.of("p_el", prices.electricity())),
+          List.of());
+    }
   }
 
   private static Figure electricity(Figures figures, FanFlow fan, Range power) {

@@ -8,6 +8,7 @@ import org.drysill.assess.Unit;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.recovery.RecoveryTest;
 import org.drysill.assess.recovery.RecoveryUnit;
+import org.drysill.assess.recovery.TestForm;
 import org.drysill.options.FanRunningCost;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
@@ -39,6 +40,7 @@ final class FansChapter implements Chapter {
     units.forEach(u -> unit(desk, blocks, u));
     if (!costs.isEmpty()) {
       blocks.add(costs(desk, costs));
+      blocks.addAll(NetRecovery.of(desk, costs));
     }
     return Optional.of(
         new Section("fans", heading(findings, units), "Fans and heat recovery", false, blocks));
@@ -70,6 +72,7 @@ final class FansChapter implements Chapter {
     if (!unit.tests().isEmpty()) {
       blocks.add(tests(desk.numbers(), unit));
     }
+    CycleChart.of(desk, unit).ifPresent(blocks::add);
     List<String> more = new ArrayList<>();
     unit.tests().forEach(t -> more.add(Words.sentence(t.why())));
     unit.tests().forEach(t -> t.warnings().forEach(w -> more.add(Words.sentence(w))));
@@ -108,16 +111,24 @@ final class FansChapter implements Chapter {
   private static Row row(Numbers numbers, RecoveryTest test) {
     String tells =
         switch (test.quality()) {
-          case NORMAL -> "much";
+          case NORMAL -> test.form() == TestForm.SINGLE_READING ? "its moment" : "much";
           case INDICATIVE -> "a little";
           case REFUSED -> "nothing";
         };
     return Cells.row(
-        Cells.text(test.at().map(Words::moment).orElse("no time given")),
+        Cells.text(test.at().map(Words::moment).orElse("no time given") + form(test)),
         Cells.value(numbers, test.difference()),
         Cells.value(numbers, test.supplyRatio()),
         Cells.value(numbers, test.exhaustRatio()),
         Cells.text(tells));
+  }
+
+  private static String form(RecoveryTest test) {
+    return switch (test.form()) {
+      case SINGLE_READING -> ", single reading";
+      case MEANS -> "";
+      case LOG -> ", log";
+    };
   }
 
   private static Grid costs(Desk desk, List<FanRunningCost> costs) {

@@ -37,6 +37,8 @@ public final class ChartPainter {
       new ReadAndModelledPainter(rooms, setter).paint(width, height);
     } else if (chart instanceof TimeTrace trace) {
       new TimeTracePainter(trace, setter).paint(width, height);
+    } else if (chart instanceof CycleCurve cycle) {
+      new CycleCurvePainter(cycle, setter).paint(width, height);
     } else if (chart instanceof Scatter points) {
       new ScatterPainter(points, setter).paint(width, height);
     } else {

@@ -16,6 +16,7 @@ public sealed interface ChartSpec
         WallLines,
         ReadAndModelled,
         TimeTrace,
+        CycleCurve,
         Scatter {
   /** The words around the chart. */
   ChartText text();

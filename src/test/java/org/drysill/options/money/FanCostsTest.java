@@ -28,6 +28,8 @@ class FanCostsTest {
     assertThat(fan.heatLost().orElseThrow().likely())
         .isCloseTo(GAS_KWH_PER_FLOW / 1000, within(0.01));
     assertThat(fan.heatRecovered()).isEmpty();
+    assertThat(fan.netKept()).isEmpty();
+    assertThat(fan.likeMeasure()).isEmpty();
     assertThat(fan.cost().orElseThrow().likely())
         .isCloseTo(43.8 * 0.27 + GAS_KWH_PER_FLOW / 1000 * 0.06, within(0.001));
   }
@@ -46,6 +48,13 @@ class FanCostsTest {
         .isCloseTo(3 * 0.5 / 1000 * GAS_KWH_PER_FLOW, within(0.01));
     assertThat(measured.heatLost().orElseThrow().likely())
         .isCloseTo(3 * 0.5 / 1000 * GAS_KWH_PER_FLOW, within(0.01));
+    double kept = 3 * 0.5 / 1000 * GAS_KWH_PER_FLOW;
+    assertThat(measured.netKept().orElseThrow().likely())
+        .isCloseTo(kept - 4 * 8.76, within(0.01));
+    assertThat(measured.netSaved().orElseThrow().likely())
+        .isCloseTo(kept * 0.06 - 4 * 8.76 * 0.27, within(0.01));
+    assertThat(measured.likeMeasure()).contains("single-room-recovery-pair");
+    assertThat(cost(with(unit.replace("power: 4 W, ", "") + "}")).netKept()).isEmpty();
     FanRunningCost declared = cost(with(unit + "}"));
     assertThat(declared.heatRecovered().orElseThrow().likely())
         .isCloseTo(3 * 0.9 * 0.65 / 1000 * GAS_KWH_PER_FLOW, within(0.01));
