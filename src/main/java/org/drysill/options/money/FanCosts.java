@@ -69,7 +69,9 @@ public final class FanCosts {
   /** The measure that brings such a unit. */
   private Optional<String> like(FanFlow fan) {
     return measures.stream()
-        .filter(m -> m.air().flatMap(AirEffect::fan).filter(fan.fan().kind().word()::equals).isPresent())
+        .filter(
+            m ->
+                m.air().flatMap(AirEffect::fan).filter(fan.fan().kind().word()::equals).isPresent())
         .map(Measure::id)
         .findFirst();
   }

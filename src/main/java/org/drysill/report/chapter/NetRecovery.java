@@ -40,10 +40,7 @@ final class NetRecovery {
     Numbers numbers = desk.numbers();
     return new Grid(
         desk.notes(
-            units.stream()
-                .limit(2)
-                .flatMap(u -> Stream.of(u.netKept(), u.netSaved()))
-                .toList()),
+            units.stream().limit(2).flatMap(u -> Stream.of(u.netKept(), u.netSaved())).toList()),
         "What heat recovery leaves in a year when its fan is paid",
         List.of(
             Cells.words("unit"),

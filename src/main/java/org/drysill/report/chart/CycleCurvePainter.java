@@ -74,8 +74,7 @@ final class CycleCurvePainter {
   private void hatch(CycleCurve.Half half, Plot plot) {
     double x = plot.x(half.from());
     Rectangle2D ground =
-        new Rectangle2D.Double(
-            x, plot.top(), plot.x(half.to()) - x, plot.bottom() - plot.top());
+        new Rectangle2D.Double(x, plot.top(), plot.x(half.to()) - x, plot.bottom() - plot.top());
     setter.fill(Stripes.within(ground, SPACING, STRIPE, true), Ink.LINE);
   }
 

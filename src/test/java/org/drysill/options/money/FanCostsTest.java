@@ -49,8 +49,7 @@ class FanCostsTest {
     assertThat(measured.heatLost().orElseThrow().likely())
         .isCloseTo(3 * 0.5 / 1000 * GAS_KWH_PER_FLOW, within(0.01));
     double kept = 3 * 0.5 / 1000 * GAS_KWH_PER_FLOW;
-    assertThat(measured.netKept().orElseThrow().likely())
-        .isCloseTo(kept - 4 * 8.76, within(0.01));
+    assertThat(measured.netKept().orElseThrow().likely()).isCloseTo(kept - 4 * 8.76, within(0.01));
     assertThat(measured.netSaved().orElseThrow().likely())
         .isCloseTo(kept * 0.06 - 4 * 8.76 * 0.27, within(0.01));
     assertThat(measured.likeMeasure()).contains("single-room-recovery-pair");
