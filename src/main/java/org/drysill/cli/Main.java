@@ -77,7 +77,7 @@ public final class Main {
       String... arguments) {
     Console console = Console.of(out, err, environment, terminal);
     CommandLine line =
-        new CommandLine(new Main(), new Commands(console))
+        new CommandLine(new Main(), new Commands(console, Secrets.of(environment, terminal)))
             .setOut(out)
             .setErr(err)
             .setColorScheme(
@@ -108,11 +108,11 @@ public final class Main {
   }
 
   /** Makes commands with the console that they print on. */
-  private record Commands(Console console) implements CommandLine.IFactory {
+  private record Commands(Console console, Secrets secrets) implements CommandLine.IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
       if (type == ReportCommand.class) {
-        return type.cast(new ReportCommand(console));
+        return type.cast(new ReportCommand(console, secrets));
       }
       if (type == SheetCommand.class) {
         return type.cast(new SheetCommand(console));

@@ -3,12 +3,17 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.Output;
 import org.drysill.report.Report;
+import org.drysill.report.sign.KeyRefused;
+import org.drysill.report.sign.Signer;
+import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,12 +32,15 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  drysill report home/survey.yaml",
       "  drysill report home/survey.yaml --edition record",
+      "  drysill report home/survey.yaml --sign me.p12 --sign-password-file secret.txt",
       "  drysill report home/survey.yaml --redact -o share.pdf",
       "  drysill report home/survey.yaml -o out.pdf --json results.json --html report.html"
     })
 final class ReportCommand implements Callable<Integer> {
   private final Console console;
+  private final Secrets secrets;
   @Mixin private final Talk talk = new Talk();
+  @Mixin private final SignOptions sign = new SignOptions();
 
   @Parameters(paramLabel = "<survey.yaml>", description = "The survey file.")
   private Path survey;
@@ -67,8 +75,9 @@ final class ReportCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  ReportCommand(Console console) {
+  ReportCommand(Console console, Secrets secrets) {
     this.console = console;
+    this.secrets = secrets;
   }
 
   /** The words for the editions. */
@@ -95,6 +104,15 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    try {
+      return made(sign.key(secrets));
+    } catch (IOException refused) {
+      console.complain("cannot read or write: " + refused.getMessage());
+      return ExitStatus.MACHINE_FAILED.code();
+    }
+  }
+
+  private int made(Optional<SigningKey> key) throws IOException {
     StageTimes times = new StageTimes();
     Drysill.Made made = Drysill.report(survey, wishes(), times);
     if (talk.verbose) {
@@ -104,17 +122,22 @@ final class ReportCommand implements Callable<Integer> {
     if (made.report().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
+    Report report = made.report().get();
     try {
-      return write(made.report().get());
-    } catch (IOException refused) {
-      console.complain("cannot write: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
+      return write(report, key.isEmpty() ? report.pdf() : signed(report.pdf(), key.get()));
+    } catch (KeyRefused refused) {
+      console.complain("the key " + refused.getMessage() + "; nothing was written");
+      return ExitStatus.WRONG_USE.code();
     }
   }
 
-  private int write(Report report) throws IOException {
+  private static byte[] signed(byte[] pdf, SigningKey key) throws IOException, KeyRefused {
+    return Signer.sign(pdf, key, Instant.now());
+  }
+
+  private int write(Report report, byte[] bytes) throws IOException {
     Path pdf = output == null ? beside(survey, redact) : output;
-    Output.write(pdf, report.pdf());
+    Output.write(pdf, bytes);
     if (json != null) {
       Output.write(json, report.json());
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.drysill.report.Report;
 import org.drysill.report.evidence.NotAReport;
 import org.drysill.report.evidence.ReportFile;
+import org.drysill.report.sign.SignatureSeen;
 
 /**
  * Checks a report: its files against their digests, its figures against what the files give again,
@@ -38,8 +39,10 @@ public final class Verification {
     Sources sources = Sources.of(file, claim, folder);
     Origin origin = Origin.of(claim);
     Digests digests = new Digests(file, claim, sources);
+    Optional<SignatureSeen> signature = SignatureSeen.in(pdf);
     List<Statement> said = new ArrayList<>();
     said.add(origin.said());
+    signature.map(Signed::said).ifPresent(said::add);
     said.add(digests.files());
     said.add(digests.pages());
     Remade remade = Remade.of(claim, sources);
@@ -47,7 +50,7 @@ public final class Verification {
     if (remade.report().isPresent()) {
       Report again = remade.report().get();
       said.add(Figures.compared(claim, again, origin, sources));
-      said.add(new Pages(pdf, file, again.pdf()).compared(origin, sources));
+      said.add(new Pages(pdf, file, Signed.again(again.pdf(), signature)).compared(origin, sources));
     }
     return new Verified(said);
   }

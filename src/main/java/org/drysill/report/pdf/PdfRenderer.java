@@ -27,7 +27,7 @@ public final class PdfRenderer {
   private static final float PDF_VERSION = 1.7f;
 
   /** Like objects deflate best beside each other. */
-  private static final int OBJECTS_PER_STREAM = 2000;
+  public static final int OBJECTS_PER_STREAM = 2000;
 
   private final Fonts fonts;
   private final Consumer<String> stages;

@@ -1,0 +1,76 @@
+package org.drysill.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import org.drysill.report.sign.KeyRefused;
+import org.drysill.report.sign.SigningKey;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** With which key a report is signed, and where its password is. */
+final class SignOptions {
+  @Option(
+      names = "--sign",
+      paramLabel = "<key.p12>",
+      description =
+          "Sign the PDF with your own key, of a PKCS#12 file. The password is asked for at the"
+              + " terminal.")
+  private Path key;
+
+  @Option(
+      names = "--sign-password-file",
+      paramLabel = "<file>",
+      description = "Take the password from the first line of a file.")
+  private Path passwordFile;
+
+  @Option(
+      names = "--sign-password-env",
+      paramLabel = "<variable>",
+      description = "Take the password from a variable of the environment.")
+  private String passwordVariable;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  /**
+   * The key, before anything is computed or written; empty where none is asked for.
+   *
+   * @throws IOException where a file cannot be read
+   * @throws ParameterException where the key or its password is not usable
+   */
+  Optional<SigningKey> key(Secrets secrets) throws IOException {
+    if (key == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          SigningKey.read(Files.readAllBytes(key), password(secrets), Instant.now()));
+    } catch (KeyRefused refused) {
+      throw new ParameterException(spec.commandLine(), key + " " + refused.getMessage());
+    }
+  }
+
+  private char[] password(Secrets secrets) throws IOException {
+    if (passwordFile != null) {
+      return Secrets.inFile(passwordFile);
+    }
+    Optional<char[]> password =
+        passwordVariable == null
+            ? secrets.asked("Password of " + key + ": ")
+            : secrets.inVariable(passwordVariable);
+    return password.orElseThrow(
+        () ->
+            new ParameterException(
+                spec.commandLine(),
+                passwordVariable == null
+                    ? "nobody is there to be asked for the password of "
+                        + key
+                        + "; give it with --sign-password-file or --sign-password-env"
+                    : "no variable " + passwordVariable + " in the environment"));
+  }
+}

@@ -1,0 +1,90 @@
+package org.drysill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import org.drysill.report.sign.Keys;
+import org.drysill.report.sign.SignatureSeen;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SignOptionsTest {
+  private static final String SURVEY = "example-surveys/owners-bungalow/survey.yaml";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  @TempDir private Path folder;
+
+  private int run(Map<String, String> environment, String... arguments) {
+    return Main.run(
+        new PrintWriter(out, true), new PrintWriter(err, true), environment, false, arguments);
+  }
+
+  private String key() throws Exception {
+    Path file = folder.resolve("key.p12");
+    Files.write(file, Keys.file("EC", Instant.now().minusSeconds(60)));
+    return file.toString();
+  }
+
+  @Test
+  void a_report_is_signed_and_verify_says_by_whom() throws Exception {
+    String pdf = folder.resolve("out.pdf").toString();
+    int status =
+        run(
+            Map.of("SECRET", Keys.PASSWORD),
+            "report",
+            SURVEY,
+            "-o",
+            pdf,
+            "--sign",
+            key(),
+            "--sign-password-env",
+            "SECRET");
+    assertThat(status).as(() -> err.toString()).isZero();
+    assertThat(SignatureSeen.in(Files.readAllBytes(Path.of(pdf)))).isPresent();
+    assertThat(run(Map.of(), "verify", pdf)).isZero();
+    assertThat(out.toString())
+        .contains("Signed by O=Example Surveys,CN=R. Example", "self-signed", "byte for byte");
+  }
+
+  @Test
+  void without_its_password_nothing_is_written() throws Exception {
+    String pdf = folder.resolve("out.pdf").toString();
+    String key = key();
+    String password = Files.writeString(folder.resolve("p.txt"), "wrong\n").toString();
+    assertThat(run(Map.of(), "report", SURVEY, "-o", pdf, "--sign", key)).isEqualTo(2);
+    assertThat(err.toString()).contains("nobody is there to be asked");
+    assertThat(
+            run(
+                Map.of(),
+                "report",
+                SURVEY,
+                "-o",
+                pdf,
+                "--sign",
+                key,
+                "--sign-password-file",
+                password))
+        .isEqualTo(2);
+    assertThat(err.toString()).contains("cannot be opened with this password");
+    assertThat(
+            run(Map.of(), "report", SURVEY, "-o", pdf, "--sign", key, "--sign-password-env", "NO"))
+        .isEqualTo(2);
+    assertThat(err.toString()).contains("no variable NO");
+    assertThat(Path.of(pdf)).doesNotExist();
+  }
+
+  @Test
+  void the_first_line_of_a_file_is_a_password_and_a_person_may_answer() throws Exception {
+    Path file = Files.writeString(folder.resolve("p.txt"), "one\ntwo\n");
+    assertThat(Secrets.inFile(file)).containsExactly('o', 'n', 'e');
+    Secrets secrets = new Secrets(Map.of(), Optional.of(question -> question.toCharArray()));
+    assertThat(secrets.asked("?").orElseThrow()).containsExactly('?');
+  }
+}
