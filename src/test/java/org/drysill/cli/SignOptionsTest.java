@@ -50,7 +50,7 @@ class SignOptionsTest {
     assertThat(SignatureSeen.in(Files.readAllBytes(Path.of(pdf)))).isPresent();
     assertThat(run(Map.of(), "verify", pdf)).isZero();
     assertThat(out.toString())
-        .contains("Signed by O=Example Surveys,CN=R. Example", "self-signed", "byte for byte");
+        .contains("Signed by CN=R. Example,O=Example Surveys", "self-signed", "byte for byte");
   }
 
   @Test
