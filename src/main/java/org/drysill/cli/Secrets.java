@@ -27,7 +27,11 @@ record Secrets(Map<String, String> environment, Optional<Function<String, char[]
 
   /** The first line of a file. */
   static char[] inFile(Path file) throws IOException {
-    return Files.readString(file, StandardCharsets.UTF_8).lines().findFirst().orElse("").toCharArray();
+    return Files.readString(file, StandardCharsets.UTF_8)
+        .lines()
+        .findFirst()
+        .orElse("")
+        .toCharArray();
   }
 
   /** The value of a variable; empty where it is not set. */

@@ -50,7 +50,8 @@ public final class Verification {
     if (remade.report().isPresent()) {
       Report again = remade.report().get();
       said.add(Figures.compared(claim, again, origin, sources));
-      said.add(new Pages(pdf, file, Signed.again(again.pdf(), signature)).compared(origin, sources));
+      said.add(
+          new Pages(pdf, file, Signed.again(again.pdf(), signature)).compared(origin, sources));
     }
     return new Verified(said);
   }

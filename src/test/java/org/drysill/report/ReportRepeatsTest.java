@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** The same survey gives the same bytes, wherever and whenever, beside others or alone. */
 class ReportRepeatsTest {
-  private static final Path SURVEY =
-      Path.of("example-surveys", "owners-bungalow", "survey.yaml");
+  private static final Path SURVEY = Path.of("example-surveys", "owners-bungalow", "survey.yaml");
 
   private static Report report() {
     return Drysill.report(SURVEY).report().orElseThrow();

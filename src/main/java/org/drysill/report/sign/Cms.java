@@ -22,9 +22,9 @@ import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 import org.bouncycastle.operator.jcajce.JcaDigestCalculatorProviderBuilder;
 
 /**
- * The signature itself: detached CMS (RFC 5652) with the signed attributes of CAdES that the baseline
- * of PAdES asks for: type of the content, its digest, and the digest of the signing certificate (RFC
- * 5035). The time stands in the PDF and not here, as ETSI EN 319 142-1 asks.
+ * The signature itself: detached CMS (RFC 5652) with the signed attributes of CAdES that the
+ * baseline of PAdES asks for: type of the content, its digest, and the digest of the signing
+ * certificate (RFC 5035). The time stands in the PDF and not here, as ETSI EN 319 142-1 asks.
  */
 final class Cms {
   private Cms() {}

@@ -62,8 +62,7 @@ final class Signable {
   }
 
   private static void tag(PDDocument document, PDPage page, PDAnnotationWidget widget) {
-    COSDictionary root =
-        document.getDocumentCatalog().getStructureTreeRoot().getCOSObject();
+    COSDictionary root = document.getDocumentCatalog().getStructureTreeRoot().getCOSObject();
     COSDictionary top = firstElement(root);
     COSDictionary reference = new COSDictionary();
     reference.setItem(COSName.TYPE, COSName.getPDFName("OBJR"));

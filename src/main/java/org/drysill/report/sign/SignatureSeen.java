@@ -76,15 +76,13 @@ public final class SignatureSeen {
   private static X509Certificate certificate(CMSSignedData signed, SignerInformation signer)
       throws CertificateException, IOException {
     @SuppressWarnings("unchecked")
-    Collection<X509CertificateHolder> found =
-        signed.getCertificates().getMatches(signer.getSID());
+    Collection<X509CertificateHolder> found = signed.getCertificates().getMatches(signer.getSID());
     if (found.isEmpty()) {
       throw new CertificateException("none");
     }
     return (X509Certificate)
         CertificateFactory.getInstance("X.509")
-            .generateCertificate(
-                new ByteArrayInputStream(found.iterator().next().getEncoded()));
+            .generateCertificate(new ByteArrayInputStream(found.iterator().next().getEncoded()));
   }
 
   /** Whether the signature is that of the certificate, over these bytes, and names it. */

@@ -35,8 +35,7 @@ public final class Signer {
    * @return the signed report
    * @throws KeyRefused where the key fails to sign
    */
-  public static byte[] sign(byte[] pdf, SigningKey key, Instant at)
-      throws IOException, KeyRefused {
+  public static byte[] sign(byte[] pdf, SigningKey key, Instant at) throws IOException, KeyRefused {
     int room = BESIDE_CERTIFICATES;
     for (X509Certificate certificate : key.chain()) {
       room += Certificates.length(certificate);

@@ -40,8 +40,8 @@ public record SigningKey(PrivateKey key, List<X509Certificate> chain) {
    * @param file the bytes of a PKCS#12 file
    * @param password its password
    * @param now when it is to sign
-   * @throws KeyRefused where the password is wrong, the file holds no key or several, or the key may
-   *     not sign now
+   * @throws KeyRefused where the password is wrong, the file holds no key or several, or the key
+   *     may not sign now
    */
   public static SigningKey read(byte[] file, char[] password, Instant now) throws KeyRefused {
     try {
@@ -113,7 +113,8 @@ public record SigningKey(PrivateKey key, List<X509Certificate> chain) {
     return switch (key.getAlgorithm()) {
       case "RSA" -> "SHA256withRSA";
       case "EC" -> "SHA256withECDSA";
-      default -> throw new KeyRefused("holds a key for " + key.getAlgorithm() + "; RSA and EC can sign");
+      default ->
+          throw new KeyRefused("holds a key for " + key.getAlgorithm() + "; RSA and EC can sign");
     };
   }
 }

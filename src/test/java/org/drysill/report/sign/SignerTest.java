@@ -30,8 +30,7 @@ class SignerTest {
   }
 
   private byte[] signed(String algorithm) throws Exception {
-    return Signer.sign(
-        PDF, key(Keys.file(algorithm, now.minusSeconds(60)), Keys.PASSWORD), now);
+    return Signer.sign(PDF, key(Keys.file(algorithm, now.minusSeconds(60)), Keys.PASSWORD), now);
   }
 
   @ParameterizedTest
