@@ -23,6 +23,7 @@ import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
 import org.drysill.reference.measures.OptionDefaults;
+import org.drysill.reference.readings.ReadingAdvice;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
@@ -280,7 +281,8 @@ public final class Drysill {
         data.glazing(),
         new CautionAssessor(data.cautions(), data.cautionFacts()),
         (changed, vapour) -> risk.of(changed.rooms(), vapour),
-        tables);
+        tables,
+        ReadingAdvice.read());
   }
 
   private static Home home(Visit visit) {

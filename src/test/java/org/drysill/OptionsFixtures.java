@@ -24,6 +24,7 @@ import org.drysill.reference.ReferenceData;
 import org.drysill.reference.measures.Measure;
 import org.drysill.reference.measures.MeasureCatalogue;
 import org.drysill.reference.measures.OptionDefaults;
+import org.drysill.reference.readings.ReadingAdvice;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.Survey;
 import org.drysill.yaml.ProblemText;
@@ -110,7 +111,8 @@ public final class OptionsFixtures {
             SurfaceAssessor.assess(home, vapour, tables).places().stream()
                 .map(PlaceRisk::of)
                 .toList(),
-        tables);
+        tables,
+        ReadingAdvice.read());
   }
 
   /** The options of a survey. */

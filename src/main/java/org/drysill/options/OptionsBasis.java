@@ -8,6 +8,7 @@ import org.drysill.reference.measures.MeasureCatalogue;
 import org.drysill.reference.measures.OptionDefaults;
 import org.drysill.reference.prices.MoneyDefaults;
 import org.drysill.reference.prices.PriceDefaults;
+import org.drysill.reference.readings.ReadingAdvice;
 import org.drysill.reference.surfaces.SurfaceTables;
 
 /**
@@ -21,6 +22,7 @@ import org.drysill.reference.surfaces.SurfaceTables;
  * @param cautions decides which cautions belong to a measure
  * @param surfaces assesses the surfaces again
  * @param tables how the surfaces are judged
+ * @param advice what to measure next
  */
 public record OptionsBasis(
     MeasureCatalogue catalogue,
@@ -30,7 +32,8 @@ public record OptionsBasis(
     GlazingCatalogue glazing,
     CautionAssessor cautions,
     SurfacesAgain surfaces,
-    SurfaceTables tables) {
+    SurfaceTables tables,
+    ReadingAdvice advice) {
   /** Copies the list. */
   public OptionsBasis {
     prices = List.copyOf(prices);

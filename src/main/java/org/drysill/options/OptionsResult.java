@@ -19,6 +19,8 @@ import org.drysill.reference.Citation;
  * @param order the ids of ranked measures in the order of the works: the steps of the best package,
  *     else the ranking without what an earlier one excludes
  * @param packages every sensible combination of measures; empty where there is nothing to combine
+ * @param next what to measure next, that which takes away most of the doubt first; none where
+ *     nothing that was reckoned is in doubt
  * @param fansNow what the fans of today cost to run
  * @param rule the ranking rule in plain sentences, in the order in which it is applied
  * @param cautions the cautions of the ranked measures, the gravest first; those that the home calls
@@ -34,6 +36,7 @@ public record OptionsResult(
     Optional<Budget> budget,
     List<String> order,
     Optional<PackagesResult> packages,
+    List<NextReading> next,
     List<FanRunningCost> fansNow,
     List<String> rule,
     List<ShownCaution> cautions,
@@ -46,6 +49,7 @@ public record OptionsResult(
     beyondBudget = List.copyOf(beyondBudget);
     order = List.copyOf(order);
     notHere = List.copyOf(notHere);
+    next = List.copyOf(next);
     fansNow = List.copyOf(fansNow);
     rule = List.copyOf(rule);
     cautions = List.copyOf(cautions);

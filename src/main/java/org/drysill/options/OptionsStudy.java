@@ -71,6 +71,10 @@ public final class OptionsStudy {
         new Budgets(purse, basis.catalogue()).of(first, ranked),
         order(packages, within),
         packages,
+        packages
+            .flatMap(PackagesResult::sureness)
+            .map(new NextReadings(assessment, basis.advice())::of)
+            .orElse(List.of()),
         new FanCosts(assessment, basis).all(),
         ranking.rule(),
         cautions(entries, sifted),

@@ -76,11 +76,23 @@ class PackagesReportTest {
   }
 
   @Test
+  void the_first_page_names_the_reading_that_settles_most_and_the_chapter_all_of_them() {
+    Rendered report = Rendered.example("1930s-terrace");
+    List<?> next = (List<?>) options(report).get("next");
+    assertThat(next).isNotEmpty().hasSizeLessThanOrEqualTo(5);
+    String first = Rendered.squeezed((String) ((Map<?, ?>) next.get(0)).get("ask"));
+    String page = report.pages().get(0);
+    assertThat(page.substring(page.indexOf("Whatwouldchangethis"))).contains(first, "ofthedoubt");
+    assertThat(report.text())
+        .contains("Whattomeasurenext", "Whichreadingtakesawayhowmuchofwhichdoubt", "inputhigh");
+  }
+
+  @Test
   void a_home_that_lacks_nothing_has_measures_alone() {
     Rendered report = Rendered.example("top-floor-flat");
     assertThat(options(report).get("packages")).isNull();
     assertThat(report.text())
-        .contains("Eachmeasureisstudiedbyitself")
+        .contains("Eachmeasureisstudiedbyitself", "Whattomeasurenext")
         .doesNotContain("Whatisbestdonetogether");
   }
 }

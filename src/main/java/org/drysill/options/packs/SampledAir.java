@@ -219,7 +219,7 @@ final class SampledAir {
         "fan." + fan.fan().id(),
         InputKind.FAN,
         Optional.of(fan.fan().id()),
-        "the flow of the " + fan.name(),
+        "the flow of " + (fan.name().startsWith("the ") ? "" : "the ") + fan.name(),
         basis,
         switch (basis) {
           case MEASURED -> "the flow that was measured at it";

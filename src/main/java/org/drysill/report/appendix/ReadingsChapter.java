@@ -14,13 +14,17 @@ final class ReadingsChapter implements Chapter {
 
   @Override
   public Optional<Section> write(Desk desk) {
-    List<String> readings = WouldChange.readings(desk).stream().limit(MOST).toList();
+    List<String> readings = WouldChange.others(desk).stream().limit(MOST).toList();
+    String title =
+        desk.subject().options().next().isEmpty()
+            ? "What to measure next"
+            : "What to measure besides the readings of the chapter on what could be done";
     return readings.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Section(
                 "readings",
-                "What to measure next",
+                title,
                 "Readings that would help",
                 false,
                 List.of(new Bullets(List.of(), readings))));

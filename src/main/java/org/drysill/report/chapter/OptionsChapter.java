@@ -50,6 +50,7 @@ final class OptionsChapter implements Chapter {
     if (!options.ranked().isEmpty()) {
       blocks.add(table(desk, options.ranked()));
     }
+    blocks.addAll(NextBlocks.of(desk));
     if (options.packages().isEmpty()) {
       budget(options).ifPresent(blocks::add);
     }

@@ -29,6 +29,8 @@ public final class ChartPainter {
       new CostStackPainter(bars, setter).paint(width, height);
     } else if (chart instanceof MonthPairs pairs) {
       new MonthPairsPainter(pairs, setter).paint(width, height);
+    } else if (chart instanceof Tornado bars) {
+      new TornadoPainter(bars, setter).paint(width, height);
     } else if (chart instanceof AirSketch sketch) {
       new AirSketchPainter(sketch, setter).paint(width);
     } else if (chart instanceof WallLines wall) {

@@ -12,6 +12,7 @@ public sealed interface ChartSpec
         CostEffect,
         CostStack,
         MonthPairs,
+        Tornado,
         AirSketch,
         WallLines,
         ReadAndModelled,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.drysill.report.chart.CostStack.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +47,28 @@ class PackageChartsTest {
   void a_sum_has_its_name_its_total_and_every_part_in_words() {
     assertThat(Noted.painted(stack(2000, 500), WIDTH).words())
         .contains("A", "12,345", "replacements 2000", "replacements 500");
+  }
+
+  private static Tornado tornado(double atLow, double atHigh, double target) {
+    List<Tornado.Row> rows =
+        Collections.nCopies(
+            4, new Tornado.Row("How cold the surface is: North corner", atLow, atHigh, "38 %"));
+    return new Tornado(
+        new ChartText("t", "1", "s", "a"),
+        Axis.around(0.5, 1.9, 5),
+        1.1,
+        Optional.of(target),
+        "no risk from here on",
+        rows);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.6, 1.6, 1", "1.6, 0.6, 1.8", "1.1, 1.1, 0.5", "1.2, 1.5, 1.2"})
+  void words_of_a_tornado_never_meet(double atLow, double atHigh, double target) {
+    Noted canvas = Noted.painted(tornado(atLow, atHigh, target), WIDTH);
+    canvas.assertThatNoWordsOverlap();
+    assertThat(canvas.words())
+        .contains("38 %", "input low", "input high", "no risk from here on");
   }
 
   private static MonthPairs pairs(int before, int after) {
