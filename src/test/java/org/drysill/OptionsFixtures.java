@@ -94,7 +94,8 @@ public final class OptionsFixtures {
         all.glazing(),
         all.cautions(),
         (changed, vapour) -> risk.of(changed.rooms(), vapour),
-        all.tables());
+        all.tables(),
+        all.advice());
   }
 
   /** The same with other measures. */
