@@ -25,7 +25,9 @@ class NextReadingsTest {
   /** A tight flat whose air comes from one fan, of which only the maker's flow is known. */
   private static final String FAN =
       OptionsFixtures.text("small-flat")
-          .replaceFirst("(?m)^    fans: .*$", "    fans: [{id: fan, kind: continuous extract, DECLARED, power: 4 W, run: continuous}]")
+          .replaceFirst(
+              "(?m)^    fans: .*$",
+              "    fans: [{id: fan, kind: continuous extract, DECLARED, power: 4 W, run: continuous}]")
           .replace("n50: 2 /h", "n50: 0.6 /h")
           .replace("temperature_factor: 0.72", "temperature_factor: 0.9");
 
@@ -43,8 +45,7 @@ class NextReadingsTest {
     assertThat(first.ask()).startsWith("Measure the flow");
     assertThat(first.ask()).doesNotContain("the the");
     // The rest of the doubt is what new fans will do, which no reading tells before they are there.
-    assertThat(before.stream().skip(1))
-        .allMatch(other -> other.ofAir() < 0.5 * first.ofAir());
+    assertThat(before.stream().skip(1)).allMatch(other -> other.ofAir() < 0.5 * first.ofAir());
     assertThat(first.with()).contains("flow hood");
     List<NextReading> after =
         next(FAN.replace("DECLARED", "measured_flow: {value: 15 l/s, instrument: hood}"));
@@ -74,7 +75,11 @@ class NextReadingsTest {
             result(ResultKind.RESERVE, walls),
             result(ResultKind.LEAD, lead),
             new Result(
-                ResultKind.COST, "cost", Unit.MONEY_PER_YEAR, new Range(1, 2, 3), Optional.empty())),
+                ResultKind.COST,
+                "cost",
+                Unit.MONEY_PER_YEAR,
+                new Range(1, 2, 3),
+                Optional.empty())),
         List.of(inputs));
   }
 
@@ -85,8 +90,7 @@ class NextReadingsTest {
 
   private static List<NextReading> of(Sureness sureness) {
     // Its home surely lacks air, so that only the samples open a result.
-    return new NextReadings(
-            OptionsFixtures.assess(OptionsFixtures.text("small-flat")), ADVICE)
+    return new NextReadings(OptionsFixtures.assess(OptionsFixtures.text("small-flat")), ADVICE)
         .of(sureness);
   }
 
@@ -98,8 +102,7 @@ class NextReadingsTest {
     assertThat(List.of(ranking.ofAir(), ranking.ofMould(), ranking.ofRanking()))
         .containsExactly(0.0, 0.0, 0.1);
     NextReading all = of(sureness(2, 2, 2, leaks)).get(0);
-    assertThat(List.of(all.ofAir(), all.ofMould(), all.ofRanking()))
-        .containsExactly(0.8, 0.3, 0.1);
+    assertThat(List.of(all.ofAir(), all.ofMould(), all.ofRanking())).containsExactly(0.8, 0.3, 0.1);
     assertThat(all.most()).isEqualTo(0.8);
     assertThat(NextReadings.open(sureness(0.5, 0.5, 5), Verdict.UNKNOWN))
         .containsExactly(ResultKind.AIR);
@@ -116,8 +119,7 @@ class NextReadingsTest {
             .toArray(Input[]::new);
     List<NextReading> next = of(sureness(2, 2, 2, many));
     assertThat(next).hasSize(5);
-    assertThat(next)
-        .isSortedAccordingTo((a, b) -> Double.compare(b.most(), a.most()));
+    assertThat(next).isSortedAccordingTo((a, b) -> Double.compare(b.most(), a.most()));
   }
 
   @Test
@@ -139,8 +141,7 @@ class NextReadingsTest {
 
   @Test
   void names_and_places_stand_in_the_instruction_and_others_become_needless() {
-    NextReading surface =
-        of(sureness(2, 2, 2, input("s", InputKind.SURFACE, 0, 0.5, 0))).get(0);
+    NextReading surface = of(sureness(2, 2, 2, input("s", InputKind.SURFACE, 0, 0.5, 0))).get(0);
     assertThat(surface.ask()).endsWith("outdoors: Room, corner.");
     assertThat(surface.room()).isEmpty();
     NextReading log = of(sureness(2, 2, 2, input("e", InputKind.EXCESS, 0, 0.5, 0))).get(0);

@@ -113,8 +113,7 @@ final class TornadoChart {
       case RESERVE ->
           "moisture that the worst wall or corner bears, over the moisture that there is";
       case COST, LEAD ->
-          "yearly cost of package B less that of package A, "
-              + numbers.unit(Unit.MONEY_PER_YEAR);
+          "yearly cost of package B less that of package A, " + numbers.unit(Unit.MONEY_PER_YEAR);
     };
   }
 

@@ -49,8 +49,7 @@ final class TornadoPainter {
     double from = rows.plot().x(Math.min(at, chart.middle()));
     double to = rows.plot().x(Math.max(at, chart.middle()));
     fill(
-        new Rectangle2D.Double(
-            from, rows.middle(row) - BAR / 2, Math.max(0.5, to - from), BAR),
+        new Rectangle2D.Double(from, rows.middle(row) - BAR / 2, Math.max(0.5, to - from), BAR),
         high);
   }
 

@@ -67,8 +67,7 @@ class PackageChartsTest {
   void words_of_a_tornado_never_meet(double atLow, double atHigh, double target) {
     Noted canvas = Noted.painted(tornado(atLow, atHigh, target), WIDTH);
     canvas.assertThatNoWordsOverlap();
-    assertThat(canvas.words())
-        .contains("38 %", "input low", "input high", "no risk from here on");
+    assertThat(canvas.words()).contains("38 %", "input low", "input high", "no risk from here on");
   }
 
   private static MonthPairs pairs(int before, int after) {
