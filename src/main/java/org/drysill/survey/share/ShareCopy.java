@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.drysill.survey.CycleLogger;
 import org.drysill.survey.SurveyFile;
+import org.drysill.survey.log.CycleLog;
 import org.drysill.survey.log.Log;
 import org.drysill.survey.log.Logs;
 import org.drysill.yaml.Moment;
@@ -64,13 +66,23 @@ public final class ShareCopy {
   public Logs of(Logs logs) {
     Map<String, Log> rooms = new LinkedHashMap<>();
     logs.rooms().forEach((room, log) -> rooms.put(aliases.id(room), changed(log)));
-    return new Logs(rooms, logs.outdoor().map(this::changed));
+    Map<CycleLogger, CycleLog> cycles = new LinkedHashMap<>();
+    logs.cycles().forEach((logger, log) -> cycles.put(changed(logger), changed(log)));
+    return new Logs(rooms, logs.outdoor().map(this::changed), cycles);
+  }
+
+  private CycleLog changed(CycleLog log) {
+    return new CycleLog(
+        changed(log.logger()), log.sha256(), log.samples(), log.account(), untold(log.problems()));
   }
 
   private Log changed(Log log) {
-    List<Problem> problems =
-        log.problems().stream().map(Problem::code).distinct().map(ShareCopy::untold).toList();
-    return new Log(changed(log.logger()), log.sha256(), log.content(), problems);
+    return new Log(
+        changed(log.logger()), log.sha256(), log.content(), untold(log.problems()));
+  }
+
+  private static List<Problem> untold(List<Problem> problems) {
+    return problems.stream().map(Problem::code).distinct().map(ShareCopy::untold).toList();
   }
 
   private static Problem untold(String code) {
