@@ -26,7 +26,7 @@ class EditionsTest {
   /** A printed working: name, value, what was put in. */
   private static final Pattern WORKING =
       Pattern.compile(
-          "<span class=\"working\"[^>]*>w[0-9.]+</span></td><td>([^<]*)</td><td><b>(.*?)</b>");
+          "<span class=\"working\">w[0-9.]+</span> ([^<]*) <b>(.*?)</b>");
 
   /** Words that lay a fault at somebody's door. */
   private static final List<String> BLAMING =
