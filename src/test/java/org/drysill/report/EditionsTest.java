@@ -25,8 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EditionsTest {
   /** A printed working: name, value, what was put in. */
   private static final Pattern WORKING =
-      Pattern.compile(
-          "<span class=\"working\">w[0-9.]+</span> ([^<]*) <b>(.*?)</b>");
+      Pattern.compile("<span class=\"working\">w[0-9.]+</span> ([^<]*) <b>(.*?)</b>");
 
   /** Words that lay a fault at somebody's door. */
   private static final List<String> BLAMING =

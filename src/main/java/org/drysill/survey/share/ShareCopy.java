@@ -77,8 +77,7 @@ public final class ShareCopy {
   }
 
   private Log changed(Log log) {
-    return new Log(
-        changed(log.logger()), log.sha256(), log.content(), untold(log.problems()));
+    return new Log(changed(log.logger()), log.sha256(), log.content(), untold(log.problems()));
   }
 
   private static List<Problem> untold(List<Problem> problems) {
