@@ -17,7 +17,7 @@ import org.drysill.reference.Citation;
  * @param notHere the other measures, each with the reason, those that the survey leaves out first
  * @param budget what the stated money buys; empty where the survey states none
  * @param order the ids of ranked measures in the order of the works: the steps of the best package,
- *     else the ranking without what an earlier one excludes
+ *     else the ranking without what an earlier one excludes or has done already
  * @param packages every sensible combination of measures; empty where there is nothing to combine
  * @param next what to measure next, that which takes away most of the doubt first; none where
  *     nothing that was reckoned is in doubt

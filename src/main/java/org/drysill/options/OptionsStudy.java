@@ -1,6 +1,5 @@
 package org.drysill.options;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +16,7 @@ import org.drysill.options.money.SameAir;
 import org.drysill.options.packs.PackageStudy;
 import org.drysill.options.rank.Budgets;
 import org.drysill.options.rank.Entry;
+import org.drysill.options.rank.InTurn;
 import org.drysill.options.rank.Purse;
 import org.drysill.options.rank.RankedMeasures;
 import org.drysill.options.rank.Ranking;
@@ -82,7 +82,7 @@ public final class OptionsStudy {
         sources(entries));
   }
 
-  /** The steps of the best package, else the ranking without what an earlier measure excludes. */
+  /** The steps of the best package, else the ranking without what an earlier measure makes idle. */
   private static List<String> order(Optional<PackagesResult> packages, List<Entry> ranked) {
     List<String> steps =
         packages.stream()
@@ -90,17 +90,9 @@ public final class OptionsStudy {
             .flatMap(p -> p.steps().stream())
             .map(s -> s.id())
             .toList();
-    return steps.isEmpty() ? withoutAlternatives(ranked) : steps;
-  }
-
-  private static List<String> withoutAlternatives(List<Entry> ranked) {
-    List<Entry> kept = new ArrayList<>();
-    for (Entry entry : ranked) {
-      if (kept.stream().noneMatch(entry::excludes)) {
-        kept.add(entry);
-      }
-    }
-    return kept.stream().map(e -> e.costed().studied().candidate().id()).toList();
+    return steps.isEmpty()
+        ? InTurn.of(ranked).stream().map(e -> e.costed().studied().candidate().id()).toList()
+        : steps;
   }
 
   private List<Entry> entries(List<Costed> costed) {

@@ -38,6 +38,11 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     return costed.studied().effect().wetGlassMonths().map(Figure::likely).orElse(0.0);
   }
 
+  /** What is open or lacking today and settled by it, by the ids of findings. */
+  List<String> settles() {
+    return costed.studied().effect().settles();
+  }
+
   /** Yearly cost over the horizon; infinite where it is not known. */
   public double annualCost() {
     return costed.annualCost().orElse(Double.POSITIVE_INFINITY);
