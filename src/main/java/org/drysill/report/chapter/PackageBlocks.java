@@ -2,6 +2,7 @@ package org.drysill.report.chapter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.drysill.assess.Unit;
 import org.drysill.options.Chance;
@@ -49,7 +50,10 @@ final class PackageBlocks {
         "Measures act on the same air and the same walls, so effects cannot be added up. "
             + Words.capital(Words.count(packages.measures(), "measure", "measures"))
             + " were combined in every sensible way: "
-            + "%,d packages, each month by month at likely values.".formatted(packages.evaluated())
+            + String.format(
+                Locale.ROOT,
+                "%,d packages, each month by month at likely values.",
+                packages.evaluated())
             + looked()
             + " What decides, in this order:");
     blocks.add(new Bullets(List.of(), packages.rule()));
