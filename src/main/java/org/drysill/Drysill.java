@@ -28,6 +28,7 @@ import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
 import org.drysill.report.evidence.InputFile;
+import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.sheet.Language;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
@@ -114,14 +115,14 @@ public final class Drysill {
    * The same, with wishes beyond the survey.
    *
    * @param file the survey file
-   * @param wishes which edition, and whether to share it
+   * @param wishes which edition, whether to share it, and templates of one's own
    * @param stages told of each stage as it begins, in one or two words
    */
   public static Made report(Path file, ReportWishes wishes, Consumer<String> stages) {
     stages.accept("reading");
     Input input = read(file);
     Input wished = input.as(wishes);
-    return new Made(wished.visit().map(v -> compose(v, wished.before(), stages)), input.problems());
+    return new Made(wished.visit().map(v -> compose(v, wished.before(), wishes.templates(), stages)), input.problems());
   }
 
   /**
@@ -154,7 +155,8 @@ public final class Drysill {
             .orElseGet(() -> SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words));
     Input input = read(read, data).as(wishes);
     return new Made(
-        input.visit().map(v -> compose(v, input.before(), stage -> {})), input.problems());
+        input.visit().map(v -> compose(v, input.before(), wishes.templates(), stage -> {})),
+        input.problems());
   }
 
   /** What identifies the bundled data as a whole, SHA-256 in hexadecimal digits. */
@@ -222,9 +224,11 @@ public final class Drysill {
     }
   }
 
-  private static Report compose(Visit visit, Optional<Visit> before, Consumer<String> stages) {
-    List<InputFile> inputs = inputs(visit, before);
-    return new ReportWriter(stages).write(studied(visit, before, inputs, stages), inputs);
+  private static Report compose(
+      Visit visit, Optional<Visit> before, OwnTemplates own, Consumer<String> stages) {
+    List<InputFile> inputs = new ArrayList<>(inputs(visit, before));
+    inputs.addAll(TemplateFiles.of(own));
+    return new ReportWriter(own, stages).write(studied(visit, before, inputs, stages), inputs);
   }
 
   private static Subject studied(
@@ -366,7 +370,7 @@ public final class Drysill {
 
     /** The report of the later visit, with what changed. */
     public Report report() {
-      return compose(after, before, stage -> {});
+      return compose(after, before, OwnTemplates.NONE, stage -> {});
     }
 
     /** True where the later survey names no earlier one by itself. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.drysill.report.page.OwnTemplates;
 import org.drysill.survey.Edition;
 import org.drysill.survey.Survey;
 import org.drysill.yaml.Worded;
@@ -13,10 +14,12 @@ import org.drysill.yaml.Worded;
  *
  * @param edition the edition, in the place of the one that the survey names
  * @param shared true for a copy without names, addresses, photographs and free words
+ * @param templates templates in place of the bundled ones
  */
-public record ReportWishes(Optional<Edition> edition, boolean shared) {
+public record ReportWishes(Optional<Edition> edition, boolean shared, OwnTemplates templates) {
   /** Nothing beyond the survey. */
-  public static final ReportWishes NONE = new ReportWishes(Optional.empty(), false);
+  public static final ReportWishes NONE =
+      new ReportWishes(Optional.empty(), false, OwnTemplates.NONE);
 
   /** The words for the editions. */
   public static List<String> editions() {
@@ -30,12 +33,18 @@ public record ReportWishes(Optional<Edition> edition, boolean shared) {
    * @throws IllegalArgumentException where it is none of them
    */
   public ReportWishes withEdition(String word) {
-    return new ReportWishes(Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), shared);
+    return new ReportWishes(
+        Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), shared, templates);
   }
 
   /** The same, for a copy that is shared or not. */
   public ReportWishes shared(boolean share) {
-    return new ReportWishes(edition, share);
+    return new ReportWishes(edition, share, templates);
+  }
+
+  /** The same, with templates of a user's own. */
+  public ReportWishes withTemplates(OwnTemplates own) {
+    return new ReportWishes(edition, shared, own);
   }
 
   Survey of(Survey survey) {

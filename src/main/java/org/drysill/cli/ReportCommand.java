@@ -11,6 +11,8 @@ import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.Output;
 import org.drysill.report.Report;
+import org.drysill.report.page.OwnTemplates;
+import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sign.KeyRefused;
 import org.drysill.report.sign.Signer;
 import org.drysill.report.sign.SigningKey;
@@ -73,6 +75,13 @@ final class ReportCommand implements Callable<Integer> {
               + " the survey inside; the figures are the same.")
   private boolean redact;
 
+  @Option(
+      names = "--templates",
+      paramLabel = "<folder>",
+      description =
+          "Templates and style sheets of your own, in place of the bundled ones of the same name.")
+  private Path templates;
+
   @Spec private CommandSpec spec;
 
   ReportCommand(Console console, Secrets secrets) {
@@ -89,8 +98,9 @@ final class ReportCommand implements Callable<Integer> {
     }
   }
 
-  private ReportWishes wishes() {
-    ReportWishes wishes = ReportWishes.NONE.shared(redact);
+  private ReportWishes wishes() throws IOException {
+    OwnTemplates own = templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates);
+    ReportWishes wishes = ReportWishes.NONE.shared(redact).withTemplates(own);
     if (edition == null) {
       return wishes;
     }
@@ -105,16 +115,19 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try {
-      return made(sign.key(secrets));
+      return made(wishes(), sign.key(secrets));
+    } catch (TemplateProblem wrong) {
+      console.complain(wrong.getMessage());
+      return ExitStatus.WRONG_USE.code();
     } catch (IOException refused) {
       console.complain("cannot read or write: " + refused.getMessage());
       return ExitStatus.MACHINE_FAILED.code();
     }
   }
 
-  private int made(Optional<SigningKey> key) throws IOException {
+  private int made(ReportWishes wishes, Optional<SigningKey> key) throws IOException {
     StageTimes times = new StageTimes();
-    Drysill.Made made = Drysill.report(survey, wishes(), times);
+    Drysill.Made made = Drysill.report(survey, wishes, times);
     if (talk.verbose) {
       times.lines().forEach(console::say);
     }
@@ -137,12 +150,14 @@ final class ReportCommand implements Callable<Integer> {
 
   private int write(Report report, byte[] bytes) throws IOException {
     Path pdf = output == null ? beside(survey, redact) : output;
+    // Made before anything is written: a template may still turn out to be wrong.
+    byte[] page = html == null ? null : report.html().getBytes(StandardCharsets.UTF_8);
     Output.write(pdf, bytes);
     if (json != null) {
       Output.write(json, report.json());
     }
-    if (html != null) {
-      Output.write(html, report.html().getBytes(StandardCharsets.UTF_8));
+    if (page != null) {
+      Output.write(html, page);
     }
     if (!talk.quiet) {
       console.say(pdf.toString());

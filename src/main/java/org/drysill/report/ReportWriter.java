@@ -10,6 +10,7 @@ import org.drysill.report.evidence.Sha256;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.json.ResultsJson;
 import org.drysill.report.page.HtmlPage;
+import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.page.Templates;
 import org.drysill.report.pdf.PdfMetadata;
 import org.drysill.report.pdf.PdfRenderer;
@@ -39,9 +40,19 @@ public final class ReportWriter {
    * @param stages told of each stage as it begins, in one or two words
    */
   public ReportWriter(Consumer<String> stages) {
+    this(OwnTemplates.NONE, stages);
+  }
+
+  /**
+   * The same, with templates of a user's own.
+   *
+   * @param own the templates
+   * @param stages told of each stage as it begins, in one or two words
+   */
+  public ReportWriter(OwnTemplates own, Consumer<String> stages) {
     Fonts fonts = new Fonts();
     this.stages = stages;
-    this.templates = new Templates(fonts);
+    this.templates = new Templates(fonts, own);
     this.renderer = new PdfRenderer(fonts, stages);
     this.htmlPage = new HtmlPage(fonts);
   }

@@ -38,6 +38,11 @@ record Claim(
     }
   }
 
+  /** Whether its pages were made by templates of a user's own. */
+  boolean hasTemplates() {
+    return inputs.stream().anyMatch(i -> i.role().equals(InputRole.TEMPLATE.word()));
+  }
+
   static Claim of(ReportFile file) throws NotAReport {
     String name = nameOfResults(file);
     Map<?, ?> results = object(tree(file, name), "results");

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
+import org.drysill.TemplateFiles;
 import org.drysill.report.Report;
 import org.drysill.report.evidence.InputRole;
 import org.drysill.report.evidence.NotAReport;
+import org.drysill.report.page.TemplateProblem;
 import org.drysill.yaml.Problem;
 
 /**
@@ -43,10 +45,15 @@ record Remade(Optional<Report> report, Optional<Statement> said) {
       for (String picture : sources.missingPictures()) {
         folder.write(picture, Placeholder.picture());
       }
+      ReportWishes wishes = ReportWishes.NONE.withEdition(claim.edition());
       return again(
-          ReportWishes.NONE.withEdition(claim.edition()),
+          claim.hasTemplates()
+              ? wishes.withTemplates(TemplateFiles.in(folder.resolve(".")))
+              : wishes,
           folder.resolve(survey.get().name()),
           claim.only(InputRole.EARLIER_SURVEY).map(earlier -> folder.resolve(earlier.name())));
+    } catch (TemplateProblem wrong) {
+      return not(Statement.differs("The files do not make a report.", List.of(wrong.getMessage())));
     }
   }
 

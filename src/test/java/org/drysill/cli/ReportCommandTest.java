@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReportCommandTest {
+  private static final String BUNGALOW = "example-surveys/owners-bungalow/survey.yaml";
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   @TempDir private Path folder;
@@ -111,5 +112,38 @@ class ReportCommandTest {
 
   private static String squeezed(String text) {
     return text.replaceAll("[\\s\\u00a0]+", "");
+  }
+
+  @Test
+  void templates_of_ones_own_change_the_page_and_are_listed_with_their_hash() throws IOException {
+    Path own = Files.createDirectories(folder.resolve("own"));
+    Path pdf = folder.resolve("own.pdf");
+    Files.writeString(
+        own.resolve("report.ftlh"),
+        """
+        <#import "macros.ftlh" as m>
+        <#import "blocks.ftlh" as b>
+        <@m.document title=view.title head_left="Our house style" head_right="" foot="" paper=view.paper>
+        <@b.section view.verdict true/>
+        <#list view.sections as s><#if s.id == "record"><@b.section s false/></#if></#list>
+        </@m.document>
+        """);
+    int status = run("report", BUNGALOW, "--templates", own.toString(), "-o", pdf.toString());
+    assertThat(status).as(() -> err.toString()).isZero();
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      assertThat(squeezed(new PDFTextStripper().getText(document)))
+          .contains("Ourhousestyle", "report.ftlhSHA-256");
+    }
+  }
+
+  @Test
+  void a_wrong_template_is_told_with_file_and_line_and_nothing_is_written() throws IOException {
+    Path own = Files.createDirectories(folder.resolve("own"));
+    Path pdf = folder.resolve("own.pdf");
+    Files.writeString(own.resolve("report.ftlh"), "<html>\n${view.nothing}\n</html>");
+    int status = run("report", BUNGALOW, "--templates", own.toString(), "-o", pdf.toString());
+    assertThat(status).isEqualTo(ExitStatus.WRONG_USE.code());
+    assertThat(err.toString()).contains("own template report.ftlh, line 2");
+    assertThat(pdf).doesNotExist();
   }
 }

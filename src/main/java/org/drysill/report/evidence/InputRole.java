@@ -18,6 +18,8 @@ public enum InputRole implements Worded {
   LOG("A log of readings"),
   /** A picture, which no figure rests on. */
   PHOTOGRAPH("A photograph"),
+  /** A template or a style sheet of one's own, which no figure rests on. */
+  TEMPLATE("A template of one's own"),
   /** Anything else that a survey names. */
   OTHER("A file that the survey names");
 
