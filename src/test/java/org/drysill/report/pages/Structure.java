@@ -28,7 +28,10 @@ final class Structure {
   }
 
   Structure(PDDocument document) {
-    walk(document.getDocumentCatalog().getStructureTreeRoot(), Place.NONE, null);
+    PDStructureNode root = document.getDocumentCatalog().getStructureTreeRoot();
+    if (root != null) {
+      walk(root, Place.NONE, null);
+    }
   }
 
   /** Where a piece of marked content stands. */
