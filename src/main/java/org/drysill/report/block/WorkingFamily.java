@@ -13,9 +13,19 @@ import java.util.List;
  */
 public record WorkingFamily(
     String number, String formula, List<String> sources, String note, List<WorkingEntry> items) {
+  private static final int LONGEST_WHOLE = 1500;
+
   /** Copies the lists. */
   public WorkingFamily {
     sources = List.copyOf(sources);
     items = List.copyOf(items);
+  }
+
+  /** Whether its formula and its first figure may stay together: a column has some 90 lines. */
+  public boolean whole() {
+    int sourced = sources.stream().mapToInt(String::length).sum();
+    WorkingEntry first = items.get(0);
+    int entry = first.name().length() + first.inputs().length() + first.note().length();
+    return formula.length() + sourced + note.length() + entry < LONGEST_WHOLE;
   }
 }

@@ -96,7 +96,7 @@ class WebPageTest {
       throws InterruptedException {
     browser.show(page, 1400, scheme);
     String ground = (String) browser.value("getComputedStyle(document.body).backgroundColor");
-    String[] channels = ground.replaceAll("[^\\d,]", "").split(",");
+    String[] channels = ground.replaceAll("[^\\d,]", "").split(",", -1);
     double bright = Integer.parseInt(channels[1]) / 255.0;
     assertThat(bright * bright).isBetween(least, most);
     assertThat((List<?>) browser.value(FAINT)).isEmpty();
