@@ -115,7 +115,7 @@ class ReportCommandTest {
   }
 
   @Test
-  void templates_of_ones_own_change_the_page_and_are_listed_with_their_hash() throws IOException {
+  void templates_of_ones_own_change_the_page_and_travel_inside_the_report() throws IOException {
     Path own = Files.createDirectories(folder.resolve("own"));
     Path pdf = folder.resolve("own.pdf");
     Files.writeString(
@@ -132,8 +132,9 @@ class ReportCommandTest {
     assertThat(status).as(() -> err.toString()).isZero();
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       assertThat(squeezed(new PDFTextStripper().getText(document)))
-          .contains("Ourhousestyle", "report.ftlhSHA-256");
+          .contains("Ourhousestyle", "templates/report.ftlh");
     }
+    assertThat(run("verify", pdf.toString())).as(() -> err.toString() + out).isZero();
   }
 
   @Test
