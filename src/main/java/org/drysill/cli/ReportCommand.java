@@ -120,7 +120,7 @@ final class ReportCommand implements Callable<Integer> {
       console.complain(wrong.getMessage());
       return ExitStatus.WRONG_USE.code();
     } catch (IOException refused) {
-      console.complain("cannot read or write: " + refused.getMessage());
+      console.complain("cannot read: " + refused.getMessage());
       return ExitStatus.MACHINE_FAILED.code();
     }
   }
@@ -137,7 +137,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     Report report = made.report().get();
     try {
-      return write(report, key.isEmpty() ? report.pdf() : signed(report.pdf(), key.get()));
+      return written(report, key.isEmpty() ? report.pdf() : signed(report.pdf(), key.get()));
     } catch (KeyRefused refused) {
       console.complain("the key " + refused.getMessage() + "; nothing was written");
       return ExitStatus.WRONG_USE.code();
@@ -146,6 +146,15 @@ final class ReportCommand implements Callable<Integer> {
 
   private static byte[] signed(byte[] pdf, SigningKey key) throws IOException, KeyRefused {
     return Signer.sign(pdf, key, Instant.now());
+  }
+
+  private int written(Report report, byte[] bytes) {
+    try {
+      return write(report, bytes);
+    } catch (IOException refused) {
+      console.complain("cannot write: " + refused.getMessage());
+      return ExitStatus.MACHINE_FAILED.code();
+    }
   }
 
   private int write(Report report, byte[] bytes) throws IOException {
