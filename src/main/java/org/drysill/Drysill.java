@@ -122,7 +122,9 @@ public final class Drysill {
     stages.accept("reading");
     Input input = read(file);
     Input wished = input.as(wishes);
-    return new Made(wished.visit().map(v -> compose(v, wished.before(), wishes.templates(), stages)), input.problems());
+    return new Made(
+        wished.visit().map(v -> compose(v, wished.before(), wishes.templates(), stages)),
+        input.problems());
   }
 
   /**

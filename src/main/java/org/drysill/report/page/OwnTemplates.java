@@ -26,7 +26,9 @@ public final class OwnTemplates {
   private static final long LARGEST = 1 << 20;
   private static final int MOST_FILES = 100;
 
-  /** What turns words into program text, classes or unescaped markup; comments may stand between. */
+  /**
+   * What turns words into program text, classes or unescaped markup; comments may stand between.
+   */
   private static final Pattern REFUSED =
       Pattern.compile(
           "\\?(?:\\s|[<\\[][#!]--.*?--[>\\]])*"

@@ -1,6 +1,8 @@
 package org.drysill.report.page;
 
-/** What is wrong with a template of a user's own, with its file and line, in words for its author. */
+/**
+ * What is wrong with a template of a user's own, with its file and line, in words for its author.
+ */
 public final class TemplateProblem extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -166,8 +166,7 @@ public final class Templates {
   }
 
   private static TemplateLoader loader(OwnTemplates own) {
-    TemplateLoader bundled =
-        new ClassTemplateLoader(Templates.class.getClassLoader(), "templates");
+    TemplateLoader bundled = new ClassTemplateLoader(Templates.class.getClassLoader(), "templates");
     StringTemplateLoader before = new StringTemplateLoader();
     own.texts().forEach(before::putTemplate);
     return own.isEmpty()

@@ -68,8 +68,12 @@ class OwnTemplatesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "../secret.ftlh", "/../secret.ftlh", "/etc/passwd", "file:///etc/passwd",
-        "http://localhost/x.ftlh", "secret/../../secret.ftlh"
+        "../secret.ftlh",
+        "/../secret.ftlh",
+        "/etc/passwd",
+        "file:///etc/passwd",
+        "http://localhost/x.ftlh",
+        "secret/../../secret.ftlh"
       })
   void files_outside_of_the_two_folders(String name) throws IOException {
     Path secret = Files.writeString(folder.resolveSibling("secret.ftlh"), "secret");

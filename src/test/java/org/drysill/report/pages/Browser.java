@@ -79,8 +79,7 @@ final class Browser implements AutoCloseable {
   /** Host and port, as the browser says them when it is ready. */
   private String address() throws IOException {
     BufferedReader said =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     for (String line = said.readLine(); line != null; line = said.readLine()) {
       if (line.contains("DevTools listening on ws://")) {
         return line.replaceAll(".*ws://([^/]+)/.*", "$1");
@@ -105,12 +104,9 @@ final class Browser implements AutoCloseable {
 
   /** What an expression yields on the page. */
   Object value(String expression) throws InterruptedException {
-    String escaped =
-        expression.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n");
+    String escaped = expression.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n");
     Map<?, ?> answer =
-        ask(
-            "Runtime.evaluate",
-            "{\"returnByValue\":true,\"expression\":\"" + escaped + "\"}");
+        ask("Runtime.evaluate", "{\"returnByValue\":true,\"expression\":\"" + escaped + "\"}");
     Map<?, ?> result = (Map<?, ?>) answer.get("result");
     if (answer.containsKey("exceptionDetails")) {
       throw new AssertionError(expression + ": " + answer);

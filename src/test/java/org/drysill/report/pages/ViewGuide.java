@@ -78,6 +78,8 @@ public final class ViewGuide {
     if (type == boolean.class || type == Boolean.class) {
       return "(true or false)";
     }
-    return type == String.class ? "(words)" : type.isPrimitive() ? "(number)" : type.getSimpleName();
+    return type == String.class
+        ? "(words)"
+        : type.isPrimitive() ? "(number)" : type.getSimpleName();
   }
 }

@@ -69,7 +69,8 @@ class WebPageTest {
             .orElseThrow()
             .html(),
         StandardCharsets.UTF_8);
-    browser = new Browser(Browser.installed().get(), Files.createDirectory(folder.resolve("profile")));
+    browser =
+        new Browser(Browser.installed().get(), Files.createDirectory(folder.resolve("profile")));
   }
 
   @AfterAll
