@@ -12,6 +12,7 @@ import org.drysill.assess.humidity.RoomAir;
 import org.drysill.assess.surfaces.months.Risk;
 import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
+import org.drysill.report.block.Note;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
 import org.drysill.report.subject.Desk;
@@ -25,7 +26,7 @@ final class RoomsChapter implements Chapter {
     List<RoomFacts> rooms = desk.subject().home().rooms();
     Grid grid =
         new Grid(
-            List.of(),
+            notes(desk, rooms),
             "",
             List.of(
                 Cells.words("room"),
@@ -39,6 +40,16 @@ final class RoomsChapter implements Chapter {
             "A dash: nothing was read, or nothing is asked there.");
     return Optional.of(
         new Section("rooms", heading(desk), "Rooms at a glance", false, List.of(grid)));
+  }
+
+  /** One dew point stands for all: they come about alike. */
+  private static List<Note> notes(Desk desk, List<RoomFacts> rooms) {
+    return rooms.stream()
+        .flatMap(r -> desk.subject().humidity().of(r.id()).stream().limit(1))
+        .limit(1)
+        .map(RoomAir::dewPoint)
+        .map(desk::note)
+        .toList();
   }
 
   private static String heading(Desk desk) {

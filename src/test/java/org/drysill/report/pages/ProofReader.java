@@ -17,6 +17,9 @@ public final class ProofReader {
    */
   static final double LEAST_SHARE = 0.33;
 
+  /** Chapters to be kept or signed apart, which begin a page of their own. */
+  private static final Set<String> OWN_PAGES = Set.of("House facts to keep", "Signatures");
+
   private static final double EDGE = 10 * 72 / 25.4;
   private static final Pattern WORKING = Pattern.compile("w\\d+(\\.\\d+)?");
   private static final Pattern ID = Pattern.compile(" id=\"([^\"]+)\"");
@@ -36,7 +39,9 @@ public final class ProofReader {
       faults.addAll(outside(sheet));
       faults.addAll(sheet.overlaps());
       if (sheet.number() < printed.sheets().size()) {
-        faults.addAll(thin(sheet));
+        if (OWN_PAGES.stream().noneMatch(printed.sheets().get(sheet.number())::beginsWith)) {
+          faults.addAll(thin(sheet));
+        }
         faults.addAll(orphan(sheet, printed.sheets().get(sheet.number())));
       }
     }

@@ -40,6 +40,18 @@ record Sheet(int number, double width, double height, List<Glyph> glyphs, List<R
         .toList();
   }
 
+  /** True where the page begins with a chapter of these running words. */
+  boolean beginsWith(String running) {
+    double highest = body().stream().mapToDouble(Glyph::baseline).min().orElse(0);
+    String line =
+        body().stream()
+            .filter(g -> g.baseline() < highest + 2)
+            .sorted(Comparator.comparingDouble(g -> g.box().getX()))
+            .map(Glyph::text)
+            .collect(Collectors.joining());
+    return line.replace(" ", "").startsWith(running.replace(" ", ""));
+  }
+
   /** How much of the height for text is used, 0 to 1: down to the lowest letter or picture. */
   double share() {
     double letters = body().stream().mapToDouble(Glyph::baseline).max().orElse(TOP);

@@ -125,6 +125,23 @@ class CycleAssessmentTest {
     assertThat(half).isBetween(0.4 / 17 * 1.2, 0.4 / 17 * 1.8);
   }
 
+  /** The room and outdoors are read less often than the grille: a gap takes its neighbour's value. */
+  @Test
+  void gaps_in_the_other_columns_take_the_value_beside_them() throws IOException {
+    String[] lines = csv(UNIT).split("\n");
+    for (int i = 1; i < lines.length; i++) {
+      String[] fields = lines[i].split(",", -1);
+      boolean atTheEnds = i < 4 || i > lines.length - 4;
+      fields[1] = atTheEnds || i % 3 == 0 ? "" : fields[1];
+      fields[3] = i == 40 ? "" : fields[3];
+      lines[i] = String.join(",", fields);
+    }
+    RecoveryTest test = test(String.join("\n", lines) + "\n");
+    assertThat(test.quality()).isEqualTo(TestQuality.NORMAL);
+    assertThat(test.supplyRatio().orElseThrow().likely())
+        .isCloseTo(CycleMaker.make(UNIT).supplyRatio(), within(0.012));
+  }
+
   @Test
   void a_short_log_is_indicative() throws IOException {
     RecoveryTest test = test(csv(UNIT.logged(2, 30)));
