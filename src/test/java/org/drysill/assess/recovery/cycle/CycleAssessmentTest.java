@@ -125,7 +125,9 @@ class CycleAssessmentTest {
     assertThat(half).isBetween(0.4 / 17 * 1.2, 0.4 / 17 * 1.8);
   }
 
-  /** The room and outdoors are read less often than the grille: a gap takes its neighbour's value. */
+  /**
+   * The room and outdoors are read less often than the grille: a gap takes its neighbour's value.
+   */
   @Test
   void gaps_in_the_other_columns_take_the_value_beside_them() throws IOException {
     String[] lines = csv(UNIT).split("\n");
