@@ -1,47 +1,26 @@
 package org.drysill;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Home;
-import org.drysill.assess.OutdoorClimates;
 import org.drysill.assess.Verdict;
-import org.drysill.assess.cautions.CautionAssessor;
-import org.drysill.assess.home.HomeBuilder;
-import org.drysill.assess.surfaces.RiskAgain;
-import org.drysill.options.OptionsBasis;
-import org.drysill.options.OptionsResult;
-import org.drysill.options.OptionsStudy;
 import org.drysill.reference.DataFiles;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
-import org.drysill.reference.measures.OptionDefaults;
-import org.drysill.reference.readings.ReadingAdvice;
-import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
-import org.drysill.report.ReportWriter;
-import org.drysill.report.evidence.InputFile;
 import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.sheet.Language;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
-import org.drysill.report.subject.Provenance;
-import org.drysill.report.subject.Subject;
 import org.drysill.report.working.Found;
-import org.drysill.survey.Edition;
 import org.drysill.survey.Survey;
-import org.drysill.survey.SurveyFile;
-import org.drysill.survey.SurveyReader;
-import org.drysill.survey.SurveyResult;
 import org.drysill.survey.log.Logs;
-import org.drysill.survey.share.ShareCopy;
 import org.drysill.yaml.JsonSchema;
 import org.drysill.yaml.Problem;
 
@@ -63,9 +42,9 @@ public final class Drysill {
    *     file
    */
   public static Outcome check(Path file) {
-    Input input = read(file);
+    Input input = Input.of(file);
     return new Outcome(
-        input.visit().map(visit -> assess(visit, input.before())),
+        input.visit().map(visit -> Study.assess(visit, input.before())),
         input.visit().map(visit -> visit.own().logs()).orElse(Logs.none()),
         input.problems());
   }
@@ -120,10 +99,10 @@ public final class Drysill {
    */
   public static Made report(Path file, ReportWishes wishes, Consumer<String> stages) {
     stages.accept("reading");
-    Input input = read(file);
+    Input input = Input.of(file);
     Input wished = input.as(wishes);
     return new Made(
-        wished.visit().map(v -> compose(v, wished.before(), wishes.templates(), stages)),
+        wished.visit().map(v -> Study.compose(v, wished.before(), wishes.templates(), stages)),
         input.problems());
   }
 
@@ -135,9 +114,9 @@ public final class Drysill {
    * @return the sheet, or every problem of the file
    */
   public static MadeSheet sheet(Path file, Language language) {
-    Input input = read(file);
+    Input input = Input.of(file);
     return new MadeSheet(
-        input.visit().map(v -> SheetWriter.write(studied(v, input.before()), language)),
+        input.visit().map(v -> SheetWriter.write(Study.studied(v, input.before()), language)),
         input.problems());
   }
 
@@ -150,14 +129,9 @@ public final class Drysill {
    * @return the report, or every problem of the files
    */
   public static Made again(Path file, Optional<Path> earlier, ReportWishes wishes) {
-    ReferenceData data = ReferenceData.bundled();
-    SurveyResult read =
-        earlier
-            .map(before -> SurveyReader.read(file, before, data.vocabularies(), OwnMeasures::words))
-            .orElseGet(() -> SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words));
-    Input input = read(read, data).as(wishes);
+    Input input = Input.only(file, earlier).as(wishes);
     return new Made(
-        input.visit().map(v -> compose(v, input.before(), wishes.templates(), stage -> {})),
+        input.visit().map(v -> Study.compose(v, input.before(), wishes.templates(), stage -> {})),
         input.problems());
   }
 
@@ -174,135 +148,9 @@ public final class Drysill {
    * @return what changed, or every problem of both files
    */
   public static Compared compare(Path before, Path after) {
-    ReferenceData data = ReferenceData.bundled();
-    Input input =
-        read(SurveyReader.read(after, before, data.vocabularies(), OwnMeasures::words), data);
+    Input input = Input.of(after, before);
     return new Compared(
         input.visit().map(visit -> new Visits(visit, input.before())), input.problems());
-  }
-
-  /** Reads a survey, the earlier one, and what each brings of its own. */
-  private static Input read(Path file) {
-    ReferenceData data = ReferenceData.bundled();
-    return read(SurveyReader.read(file, data.vocabularies(), OwnMeasures::words), data);
-  }
-
-  private static Input read(SurveyResult read, ReferenceData data) {
-    List<Problem> problems = new ArrayList<>(read.problems());
-    Optional<Visit> visit = read.file().map(f -> Visit.of(f, data));
-    Optional<Visit> before = read.file().flatMap(SurveyFile::previous).map(f -> Visit.of(f, data));
-    Stream.of(visit, before)
-        .flatMap(Optional::stream)
-        .forEach(v -> problems.addAll(v.own().problems()));
-    boolean usable =
-        Stream.of(visit, before).flatMap(Optional::stream).allMatch(v -> v.own().isUsable());
-    return new Input(visit.filter(v -> usable), before, problems);
-  }
-
-  private record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {
-    Input as(ReportWishes wishes) {
-      Optional<Visit> wished = visit.map(v -> v.as(wishes));
-      return wishes.shared() && wished.isPresent()
-          ? shared(wished.get())
-          : new Input(wished, before, problems);
-    }
-
-    private Input shared(Visit wished) {
-      ShareCopy copy = new ShareCopy(wished.file());
-      return new Input(
-          Optional.of(new Visit(copy.of(wished.file()), wished.own().as(copy))),
-          before.map(then -> new Visit(copy.ofEarlier(then.file()), then.own().as(copy))),
-          problems);
-    }
-  }
-
-  private record Visit(SurveyFile file, OwnFiles own) {
-    static Visit of(SurveyFile file, ReferenceData data) {
-      return new Visit(file, OwnFiles.read(file, data));
-    }
-
-    Visit as(ReportWishes wishes) {
-      return new Visit(file.with(wishes.of(file.survey())), own);
-    }
-  }
-
-  private static Report compose(
-      Visit visit, Optional<Visit> before, OwnTemplates own, Consumer<String> stages) {
-    List<InputFile> inputs = new ArrayList<>(inputs(visit, before));
-    inputs.addAll(TemplateFiles.of(own));
-    return new ReportWriter(own, stages).write(studied(visit, before, inputs, stages), inputs);
-  }
-
-  private static Subject studied(
-      Visit visit, Optional<Visit> before, List<InputFile> inputs, Consumer<String> stages) {
-    ReferenceData data = visit.own().data();
-    stages.accept("assessing");
-    Assessment assessment = assess(visit, before);
-    stages.accept("studying options");
-    OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
-    return new Subject(
-        visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
-  }
-
-  private static Subject studied(Visit visit, Optional<Visit> before) {
-    return studied(visit, before, inputs(visit, before), stage -> {});
-  }
-
-  private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {
-    return InputFiles.of(
-        visit.file(),
-        visit.own().logs(),
-        before.map(then -> then.own().logs()).orElse(Logs.none()));
-  }
-
-  private static Provenance provenance(
-      Survey survey, Assessment assessment, List<InputFile> inputs) {
-    DataFiles.Digest data = DataFiles.digest();
-    return new Provenance(
-        "Drysill",
-        version(),
-        new Provenance.Data(data.files(), data.sha256()),
-        assessment.ventilation().rules().named(),
-        survey.visit().edition().orElse(Edition.SURVEY),
-        inputs.stream().map(Provenance.Input::of).toList(),
-        Optional.empty());
-  }
-
-  private static Assessment assess(Visit visit, Optional<Visit> before) {
-    return new Assessor(visit.own().data())
-        .assess(
-            home(visit),
-            visit.own().logs(),
-            before.map(then -> new Assessor.Surveyed(home(then), then.own().logs())));
-  }
-
-  private static OptionsBasis basis(ReferenceData data, Home home) {
-    SurfaceTables tables = SurfaceTables.bundled();
-    RiskAgain risk = new RiskAgain(home, tables);
-    return new OptionsBasis(
-        data.measures(),
-        OptionDefaults.read(),
-        data.money(),
-        data.tariffs(),
-        data.glazing(),
-        new CautionAssessor(data.cautions(), data.cautionFacts()),
-        (changed, vapour) -> risk.of(changed.rooms(), vapour),
-        tables,
-        ReadingAdvice.read());
-  }
-
-  private static Home home(Visit visit) {
-    Survey survey = visit.file().survey();
-    ReferenceData data = visit.own().data();
-    OutdoorClimates.Resolved climate =
-        OutdoorClimates.resolve(survey, data.climates(), Optional.empty(), visit.own().weather());
-    return HomeBuilder.build(
-        survey,
-        climate.climate(),
-        climate.assumptions(),
-        data.dwelling(),
-        data.money(),
-        data.tariffs());
   }
 
   /**
@@ -367,12 +215,12 @@ public final class Drysill {
 
     /** The later visit, assessed against the earlier one. */
     public Assessment assessment() {
-      return assess(after, before);
+      return Study.assess(after, before);
     }
 
     /** The report of the later visit, with what changed. */
     public Report report() {
-      return compose(after, before, OwnTemplates.NONE, stage -> {});
+      return Study.compose(after, before, OwnTemplates.NONE, stage -> {});
     }
 
     /** True where the later survey names no earlier one by itself. */

@@ -1,0 +1,97 @@
+package org.drysill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.drysill.assess.Assessment;
+import org.drysill.assess.Home;
+import org.drysill.assess.cautions.CautionAssessor;
+import org.drysill.assess.surfaces.RiskAgain;
+import org.drysill.options.OptionsBasis;
+import org.drysill.options.OptionsResult;
+import org.drysill.options.OptionsStudy;
+import org.drysill.reference.DataFiles;
+import org.drysill.reference.ReferenceData;
+import org.drysill.reference.measures.OptionDefaults;
+import org.drysill.reference.readings.ReadingAdvice;
+import org.drysill.reference.surfaces.SurfaceTables;
+import org.drysill.report.Report;
+import org.drysill.report.ReportWriter;
+import org.drysill.report.evidence.InputFile;
+import org.drysill.report.page.OwnTemplates;
+import org.drysill.report.subject.Provenance;
+import org.drysill.report.subject.Subject;
+import org.drysill.survey.Edition;
+import org.drysill.survey.Survey;
+import org.drysill.survey.log.Logs;
+
+/** From visits that were read to what is said of them. */
+final class Study {
+  private Study() {}
+
+  static Report compose(
+      Visit visit, Optional<Visit> before, OwnTemplates own, Consumer<String> stages) {
+    List<InputFile> inputs = new ArrayList<>(inputs(visit, before));
+    inputs.addAll(TemplateFiles.of(own));
+    return new ReportWriter(own, stages).write(studied(visit, before, inputs, stages), inputs);
+  }
+
+  private static Subject studied(
+      Visit visit, Optional<Visit> before, List<InputFile> inputs, Consumer<String> stages) {
+    ReferenceData data = visit.own().data();
+    stages.accept("assessing");
+    Assessment assessment = assess(visit, before);
+    stages.accept("studying options");
+    OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
+    return new Subject(
+        visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
+  }
+
+  static Subject studied(Visit visit, Optional<Visit> before) {
+    return studied(visit, before, inputs(visit, before), stage -> {});
+  }
+
+  private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {
+    return InputFiles.of(
+        visit.file(),
+        visit.own().logs(),
+        before.map(then -> then.own().logs()).orElse(Logs.none()));
+  }
+
+  private static Provenance provenance(
+      Survey survey, Assessment assessment, List<InputFile> inputs) {
+    DataFiles.Digest data = DataFiles.digest();
+    return new Provenance(
+        "Drysill",
+        Drysill.version(),
+        new Provenance.Data(data.files(), data.sha256()),
+        assessment.ventilation().rules().named(),
+        survey.visit().edition().orElse(Edition.SURVEY),
+        inputs.stream().map(Provenance.Input::of).toList(),
+        Optional.empty());
+  }
+
+  static Assessment assess(Visit visit, Optional<Visit> before) {
+    return new Assessor(visit.own().data())
+        .assess(
+            visit.home(),
+            visit.own().logs(),
+            before.map(then -> new Assessor.Surveyed(then.home(), then.own().logs())));
+  }
+
+  private static OptionsBasis basis(ReferenceData data, Home home) {
+    SurfaceTables tables = SurfaceTables.bundled();
+    RiskAgain risk = new RiskAgain(home, tables);
+    return new OptionsBasis(
+        data.measures(),
+        OptionDefaults.read(),
+        data.money(),
+        data.tariffs(),
+        data.glazing(),
+        new CautionAssessor(data.cautions(), data.cautionFacts()),
+        (changed, vapour) -> risk.of(changed.rooms(), vapour),
+        tables,
+        ReadingAdvice.read());
+  }
+}
