@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.options.PackagesResult.InNone;
 import org.drysill.options.rank.Purse;
 
 /** Which measures are in all of the best packages, and which in none and why. */
-record InBest(Packages packages, Candidates candidates, Purse purse) {
+record InBest(Packages packages, Candidates candidates, Purse purse, FlowText flows) {
   /** The titles of those in all of them. */
   static List<String> all(Candidates candidates, List<PackValue> best) {
     return candidates.each().stream()
@@ -48,11 +49,18 @@ record InBest(Packages packages, Candidates candidates, Purse purse) {
     double more = with.bill().annual() - first.bill().annual();
     String money = (more < 0 ? "save " : "cost ") + purse.words(Math.abs(more)) + " a year";
     int months = first.mould() - with.mould();
-    if (months > 0 || with.lacks() < first.lacks() - 1e-6) {
+    if (months > 0) {
       return "added to package A it would end "
           + months
           + (months == 1 ? " month" : " months")
           + " more and "
+          + money;
+    }
+    double air = first.lacks() - with.lacks();
+    if (air > PackOrder.NO_AIR) {
+      return "added to package A it would bring "
+          + flows.provided(air)
+          + " of the air that is lacking and "
           + money;
     }
     int dry = first.wet() - with.wet();

@@ -50,7 +50,7 @@ final class MeasureStep {
     all.addAll(measure.benefits().fabric());
     return all.isEmpty()
         ? Optional.empty()
-        : Optional.of("Not counted in money: " + Words.sentence(Words.list(all)));
+        : Optional.of("Not counted in money: " + Words.sentence(Words.list(all, Words::within)));
   }
 
   private static List<Note> margin(Desk desk, RankedMeasure measure) {

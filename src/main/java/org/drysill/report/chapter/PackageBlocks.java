@@ -215,7 +215,7 @@ final class PackageBlocks {
             .flatMap(List::stream)
             .toList();
     if (!benefits.isEmpty()) {
-      say("Not counted in money.", Words.sentence(Words.list(benefits)));
+      say("Not counted in money.", Words.sentence(Words.list(benefits, Words::within)));
     }
   }
 

@@ -111,7 +111,13 @@ final class CostStackPainter {
     double[] starts = new double[parts.size()];
     double free = 0;
     for (int i = 0; i < starts.length; i++) {
-      starts[i] = Math.max(free, parts.get(i).middle() - width(parts, i) / 2);
+      double centred = parts.get(i).middle() - width(parts, i) / 2;
+      // What is left of zero is named left of it.
+      double wished =
+          parts.get(i).part().value() < 0
+              ? Math.min(centred, parts.get(i).to() - width(parts, i) - 2)
+              : centred;
+      starts[i] = Math.max(free, wished);
       free = starts[i] + width(parts, i) + GAP;
     }
     double end = plot.right() + GAP;

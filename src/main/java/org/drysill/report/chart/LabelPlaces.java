@@ -12,6 +12,7 @@ import java.util.List;
 final class LabelPlaces {
   private static final double[] RINGS = {0, 8, 16, 26, 38, 52, 68, 90};
   private static final double CLOSE = 4;
+  private static final double APART = 6;
 
   /** The ways from a point: right, left, above, below, and the four between. */
   private static final int[][] WAYS = {
@@ -57,7 +58,7 @@ final class LabelPlaces {
         for (int[] way : WAYS) {
           Rectangle2D box = box(x, y, radius + CLOSE + ring, way, width, height);
           if (isFree(box, overLines)) {
-            taken.add(box);
+            taken.add(apart(box));
             return new Place(box, ring > 8, !overLines);
           }
         }
@@ -65,6 +66,12 @@ final class LabelPlaces {
     }
     Rectangle2D box = box(x, y, radius + CLOSE, WAYS[0], width, height);
     return new Place(box, false, false);
+  }
+
+  /** Labels beside each other would be read as one. */
+  private static Rectangle2D apart(Rectangle2D box) {
+    return new Rectangle2D.Double(
+        box.getX() - APART, box.getY(), box.getWidth() + 2 * APART, box.getHeight());
   }
 
   private static Rectangle2D box(

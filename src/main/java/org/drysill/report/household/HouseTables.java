@@ -59,7 +59,7 @@ final class HouseTables {
   static Optional<Grid> windows(Desk desk) {
     List<Row> rows = new ArrayList<>();
     for (RoomFacts room : desk.subject().home().rooms()) {
-      room.room().windows().forEach(w -> rows.add(window(room, w)));
+      room.room().windows().forEach(w -> rows.add(window(desk.numbers(), room, w)));
     }
     return rows.isEmpty()
         ? Optional.empty()
@@ -77,7 +77,7 @@ final class HouseTables {
                 .densely());
   }
 
-  private static Row window(RoomFacts room, Window window) {
+  private static Row window(Numbers numbers, RoomFacts room, Window window) {
     String name = window.name().map(Words::within).orElse("window");
     return Cells.row(
         Cells.text(Words.capital(room.name()) + ", " + name),
@@ -93,11 +93,10 @@ final class HouseTables {
                 .orElse(Cells.NOTHING)),
         Cells.text(window.frame().map(Worded::word).orElse(Cells.NOTHING)),
         Cells.text(
-            window.backgroundVentilator().map(HouseTables::ventilator).orElse("not stated")));
-  }
-
-  private static String ventilator(Quantity area) {
-    return area.value() > 0 ? written(area) : "none";
+            window
+                .backgroundVentilator()
+                .map(v -> v.value() > 0 ? numbers.one(v.value(), Unit.VENT_AREA) : "none")
+                .orElse("not stated")));
   }
 
   private static String written(Quantity quantity) {

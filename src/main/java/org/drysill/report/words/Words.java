@@ -129,7 +129,7 @@ public final class Words {
     boolean plain =
         name.length() > 1
             && Character.isUpperCase(name.charAt(0))
-            && Character.isLowerCase(name.charAt(1))
+            && (Character.isLowerCase(name.charAt(1)) || name.matches("A \\p{Ll}.*"))
             && !name.split(" ", 2)[0].matches(".*['’]s?");
     return plain ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
   }
