@@ -38,9 +38,7 @@ record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> proble
     return before
         .map(earlier -> of(file, earlier))
         .orElseGet(
-            () ->
-                of(
-                    SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words), data));
+            () -> of(SurveyReader.readAlone(file, data.vocabularies(), OwnMeasures::words), data));
   }
 
   private static Input of(SurveyResult read, ReferenceData data) {

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Figure;
-import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.assess.OutdoorClimate;
+import org.drysill.assess.ventilation.words.FlowText;
 import org.drysill.options.MeasurePackage;
 import org.drysill.options.PackagesResult;
 import org.drysill.options.PackagesResult.FrontPoint;
@@ -86,7 +86,8 @@ final class PackageAnswer {
         front(best),
         InBest.all(candidates, best),
         best.size(),
-        new InBest(packages, candidates, purse, new FlowText(assessment.ventilation().rules().units()))
+        new InBest(
+                packages, candidates, purse, new FlowText(assessment.ventilation().rules().units()))
             .none(best),
         new SumsOfMoney(sure, candidates, purse).of(best),
         spreads.sureness(sampled.count()),

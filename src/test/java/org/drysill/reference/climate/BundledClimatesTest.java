@@ -24,8 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every bundled climate against the figures as collected ({@code climate_pack.csv}: SAP 10.2,
- * Appendix U, Tables U1 and U2, seen in copies that agree; stations as each file cites,
- * seen or memory), and against what weather can be.
+ * Appendix U, Tables U1 and U2, seen in copies that agree; stations as each file cites, seen or
+ * memory), and against what weather can be.
  */
 class BundledClimatesTest {
   private static final ClimateCatalogue CATALOGUE = ClimateCatalogue.bundled();

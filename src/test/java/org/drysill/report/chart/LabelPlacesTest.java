@@ -26,9 +26,8 @@ class LabelPlacesTest {
     for (Rectangle2D one : boxes) {
       for (Rectangle2D other : boxes) {
         boolean sameLine = Math.abs(one.getCenterY() - other.getCenterY()) < HEIGHT;
-        if (one != other && sameLine) {
-          double gap =
-              Math.max(one.getMinX() - other.getMaxX(), other.getMinX() - one.getMaxX());
+        if (!one.equals(other) && sameLine) {
+          double gap = Math.max(one.getMinX() - other.getMaxX(), other.getMinX() - one.getMaxX());
           assertThat(gap).isGreaterThanOrEqualTo(5);
         }
       }
