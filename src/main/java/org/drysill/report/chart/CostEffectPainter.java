@@ -19,12 +19,14 @@ final class CostEffectPainter {
   }
 
   void paint(double width, double height) {
-    double ticks =
+    double numbers =
         6
             + chart.effect().ticks().stream()
                 .mapToDouble(tick -> setter.width(tick.label(), Face.REGULAR))
                 .max()
                 .orElse(0);
+    // A long number under the start of the other axis reaches further left.
+    double ticks = Math.max(numbers, firstTickHalf());
     double plotHeight = height - HEAD - FOOT;
     double last = chart.cost().ticks().isEmpty() ? 0 : lastTickHalf();
     Plot plot =
@@ -38,6 +40,13 @@ final class CostEffectPainter {
       setter.dot(x(plot, point), y(plot, point), RADIUS, point.chosen());
     }
     labels(plot, width);
+  }
+
+  private double firstTickHalf() {
+    return chart.cost().ticks().stream()
+        .limit(1)
+        .mapToDouble(tick -> setter.width(tick.label(), Face.REGULAR) / 2)
+        .sum();
   }
 
   private double lastTickHalf() {

@@ -41,7 +41,13 @@ final class Rows {
     this.count = Math.max(1, labels.size());
     double widest = labels.stream().mapToDouble(l -> setter.width(l, Face.BOLD)).max().orElse(0);
     this.labelWidth = Math.min(widest, width * labelShare);
-    double left = labelWidth + GAP;
+    // A long number under the start of the axis reaches further left than short labels do.
+    double first =
+        axis.ticks().stream()
+            .limit(1)
+            .mapToDouble(t -> setter.width(t.label(), Face.REGULAR) / 2)
+            .sum();
+    double left = Math.max(labelWidth + GAP, first);
     Axis rows = new Axis(0, count, List.of());
     this.plot =
         new Plot(

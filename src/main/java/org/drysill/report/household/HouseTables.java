@@ -89,7 +89,7 @@ final class HouseTables {
         Cells.text(
             window
                 .glazing()
-                .or(() -> window.uValue().map(HouseTables::written))
+                .or(() -> window.uValue().map(u -> numbers.one(u.value(), Unit.U_VALUE)))
                 .orElse(Cells.NOTHING)),
         Cells.text(window.frame().map(Worded::word).orElse(Cells.NOTHING)),
         Cells.text(

@@ -62,8 +62,8 @@ class HouseFactsTest {
   void windows_tell_what_is_known_of_them() {
     assertThat(words)
         .contains(
-            "Living, window – 1.4 W/m2K – not stated",
-            "Living, window 1200 mm × 1050 mm single timber 4000 mm2");
+            "Living, window – 1.40 W/(m²·K) – not stated",
+            "Living, window 1200 mm × 1050 mm single timber 4,000 mm²");
   }
 
   @Test
