@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -26,8 +27,10 @@ import org.drysill.yaml.Worded;
 
 /** Writes records as JSON, component by component. */
 final class RecordJson {
-  /** More digits than any reading has, fewer than a double's noise. */
-  private static final MathContext DIGITS = new MathContext(6);
+  /** More digits than any reading has. */
+  private static final MathContext DIGITS = new MathContext(5);
+
+  private static final double ALL_DIGITS = 1e5;
 
   /** What is no result: the home that all was told of, traces, what further steps reckon with. */
   private static final Set<Class<?>> NOT_TOLD = Set.of(Home.class, Trace.class, HomeStates.class);
@@ -155,10 +158,22 @@ final class RecordJson {
   /** A figure: its range in the unit of its key, on what it rests, and where its working is. */
   private void figure(Figure figure) throws IOException {
     json.writeStartObject();
-    bounds(figure.value(), JsonUnit.of(figure.unit()).factor());
-    json.writeStringField("basis", figure.basis().name().toLowerCase(Locale.ROOT));
+    body(figure);
     json.writeStringField("working", figure.id());
     json.writeEndObject();
+  }
+
+  /** The figure that a working ends in, which need not be told where its working is. */
+  void result(Figure figure) throws IOException {
+    json.writeFieldName(JsonUnit.of(figure.unit()).key("result"));
+    json.writeStartObject();
+    body(figure);
+    json.writeEndObject();
+  }
+
+  private void body(Figure figure) throws IOException {
+    bounds(figure.value(), JsonUnit.of(figure.unit()).factor());
+    json.writeStringField("basis", figure.basis().name().toLowerCase(Locale.ROOT));
   }
 
   /** A bare range in a unit that is converted like that of a figure. */
@@ -184,10 +199,17 @@ final class RecordJson {
   /** JSON has no infinity; a number that is none is absent. */
   private void number(double value) throws IOException {
     if (Double.isFinite(value)) {
-      json.writeNumber(new BigDecimal(value).round(DIGITS).stripTrailingZeros());
+      json.writeNumber(rounded(new BigDecimal(value)).stripTrailingZeros());
     } else {
       json.writeNull();
     }
+  }
+
+  /** Whole units stay, however many. */
+  private static BigDecimal rounded(BigDecimal value) {
+    return Math.abs(value.doubleValue()) < ALL_DIGITS
+        ? value.round(DIGITS)
+        : value.setScale(0, RoundingMode.HALF_UP);
   }
 
   static String snake(String name) {

@@ -6,9 +6,11 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Working;
 import org.drysill.yaml.RecordParts;
@@ -36,8 +38,10 @@ public final class ResultsJson {
         records.field(section.getKey(), section.getValue());
       }
       json.writeArrayFieldStart("working");
+      Map<String, Figure> told = new HashMap<>();
+      figures.forEach(figure -> told.put(figure.id(), figure));
       for (Figure figure : figures) {
-        working(json, records, figure);
+        working(json, records, figure, told);
       }
       json.writeEndArray();
       json.writeEndObject();
@@ -54,17 +58,18 @@ public final class ResultsJson {
     return parts;
   }
 
-  private static void working(JsonGenerator json, RecordJson records, Figure figure)
+  private static void working(
+      JsonGenerator json, RecordJson records, Figure figure, Map<String, Figure> told)
       throws IOException {
     Working working = figure.working();
     json.writeStartObject();
     json.writeStringField("id", figure.id());
     json.writeStringField("name", figure.name());
     json.writeStringField("formula", working.formula());
-    records.field("result", figure);
+    records.result(figure);
     json.writeArrayFieldStart("inputs");
     for (Working.Input input : working.inputs()) {
-      input(json, records, input);
+      input(json, records, input, isTold(input, told));
     }
     json.writeEndArray();
     records.field("sources", working.sources());
@@ -72,14 +77,27 @@ public final class ResultsJson {
     json.writeEndObject();
   }
 
-  private static void input(JsonGenerator json, RecordJson records, Working.Input input)
+  /** True where the working of the same figure, by the same name, stands in the list. */
+  private static boolean isTold(Working.Input input, Map<String, Figure> told) {
+    Optional<Figure> figure = input.figure().map(told::get);
+    return figure.isPresent()
+        && figure.get().name().equals(input.name())
+        && figure.get().value().equals(input.value())
+        && figure.get().unit() == input.unit()
+        && figure.get().basis() == input.basis();
+  }
+
+  private static void input(
+      JsonGenerator json, RecordJson records, Working.Input input, boolean isTold)
       throws IOException {
     json.writeStartObject();
     json.writeStringField("symbol", input.symbol());
-    json.writeStringField("name", input.name());
-    json.writeFieldName(JsonUnit.of(input.unit()).key("value"));
-    records.range(input.value(), input.unit());
-    records.field("basis", input.basis());
+    if (!isTold) {
+      json.writeStringField("name", input.name());
+      json.writeFieldName(JsonUnit.of(input.unit()).key("value"));
+      records.range(input.value(), input.unit());
+      records.field("basis", input.basis());
+    }
     records.field("working", input.figure());
     json.writeEndObject();
   }

@@ -83,6 +83,57 @@ class ResultsJsonTest {
         .contains("\"note\":\"a note\"");
   }
 
+  private static String workings(Figure... figures) {
+    return new String(ResultsJson.of(Map.of(), List.of(figures)), StandardCharsets.UTF_8)
+        .replace("\n", "");
+  }
+
+  private static Figure twice(Working.Input input) {
+    return new Figure(
+        "twice",
+        "twice as much",
+        Range.exactly(0.062),
+        Unit.AIRFLOW,
+        Basis.CALCULATED,
+        () -> new Working("Q = 2 q", List.of(input), List.of(), Optional.empty()));
+  }
+
+  @Test
+  void a_working_does_not_point_at_itself() {
+    assertThat(workings(figure("once", Range.exactly(0.031), Unit.AIRFLOW)))
+        .contains("\"result_l_s\":{\"low\":31,\"likely\":31,\"high\":31,\"basis\":\"measured\"}");
+  }
+
+  /** What an input is stands where its own working is, and only there. */
+  @Test
+  void an_input_with_a_working_in_the_list_is_told_there() {
+    Figure once = figure("once", Range.exactly(0.031), Unit.AIRFLOW);
+    assertThat(workings(once, twice(Working.Input.of("q", once))))
+        .contains("\"inputs\":[{\"symbol\":\"q\",\"working\":\"once\"}]");
+  }
+
+  @Test
+  void an_input_keeps_its_words_where_its_working_is_not_told_or_has_others() {
+    Figure once = figure("once", Range.exactly(0.031), Unit.AIRFLOW);
+    Figure other = figure("once", Range.exactly(0.032), Unit.AIRFLOW);
+    String whole =
+        "[{\"symbol\":\"q\",\"name\":\"once\",\"value_l_s\":{\"low\":31,\"likely\":31,\"high\":31},"
+            + "\"basis\":\"measured\",\"working\":\"once\"}]";
+    assertThat(workings(twice(Working.Input.of("q", once)))).contains(whole);
+    assertThat(workings(other, twice(Working.Input.of("q", once)))).contains(whole);
+  }
+
+  @Test
+  void numbers_have_five_digits_and_all_whole_ones() {
+    Map<String, Object> sections = new LinkedHashMap<>();
+    sections.put("a", 1.0 / 3);
+    sections.put("b", 1_234_567.8);
+    sections.put("c", -98_765.44);
+    sections.put("d", 250.0);
+    assertThat(new String(ResultsJson.of(sections, List.of()), StandardCharsets.UTF_8))
+        .contains("\"a\":0.33333,", "\"b\":1234568,", "\"c\":-98765,", "\"d\":250,");
+  }
+
   @Test
   void a_source_is_one_line_with_how_it_is_known() {
     assertThat(json()).contains("\"A document, 2021, Table 1 (seen)\"");
