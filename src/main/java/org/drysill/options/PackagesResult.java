@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param best the best packages that the budget reaches, best first; none where nothing is lacking
  * @param beyondBudget the best of all, where the budget does not reach it
  * @param dryGlass the package that goes as far as the best and keeps glass driest, where another
+ * @param onceTested the best of all once the safety test is passed that some of its measures need,
+ *     {@link MeasurePackage#safe()} then; empty where the best needs none in any case, or needs one
+ *     itself
  * @param front packages of which none is beaten in yearly cost, months of mould and air at once, by
  *     cost; then those shown that are not among them
  * @param doFirst the titles of measures in all of the best packages
@@ -33,6 +36,7 @@ public record PackagesResult(
     List<MeasurePackage> best,
     Optional<MeasurePackage> beyondBudget,
     Optional<MeasurePackage> dryGlass,
+    Optional<MeasurePackage> onceTested,
     List<FrontPoint> front,
     List<String> doFirst,
     int comparedWith,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Figure;
+import org.drysill.assess.MoneyText;
 import org.drysill.assess.Unit;
 import org.drysill.options.Payback;
 import org.drysill.options.Payback.Kind;
@@ -148,7 +149,8 @@ record PaybackWords(OptionDefaults defaults, String currency) {
   }
 
   private String money(double amount) {
-    return amount < 1 ? "less than 1 " + currency : whole(amount) + " " + currency;
+    MoneyText text = new MoneyText(currency);
+    return amount < 1 ? "less than " + text.whole(1) : text.whole(amount);
   }
 
   private static String whole(double number) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
@@ -57,23 +58,17 @@ final class PackageAnswer {
     this.purse = Purse.of(assessment.home());
   }
 
-  /** The result, its lists going by so many of the best packages. */
-  PackagesResult of(int most) {
-    Predicate<PackValue> reached =
-        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
-    List<PackValue> best = sure.several(reached.and(this::does), most);
-    Spreads spreads =
-        new Spreads(
-            sampled, best, assessment.ventilation().wholeHome().required().map(Figure::likely));
-    PackWriter writer =
-        new PackWriter(
-            assessment,
-            candidates,
-            new OrderOfWorks(packages, order),
-            bits -> packages.winterHumidity(bits, coldest()),
-            packages::atRisk,
-            hours::of,
-            spreads);
+  /**
+   * The result.
+   *
+   * @param most its lists go by so many of the best packages
+   * @param onceTested the best one once a safety test is passed, asked for where the best of all
+   *     does without
+   */
+  PackagesResult of(int most, Supplier<Optional<MeasurePackage>> onceTested) {
+    List<PackValue> best = best(most);
+    Spreads spreads = spreads(best);
+    PackWriter writer = writer(spreads);
     return new PackagesResult(
         candidates.size(),
         packages.count(),
@@ -83,6 +78,7 @@ final class PackageAnswer {
         shown(writer, best),
         beyond(writer, best),
         dryGlass(writer, best),
+        best.stream().findFirst().filter(PackValue::safe).flatMap(b -> onceTested.get()),
         front(best),
         InBest.all(candidates, best),
         best.size(),
@@ -92,6 +88,36 @@ final class PackageAnswer {
         new SumsOfMoney(sure, candidates, purse).of(best),
         spreads.sureness(sampled.count()),
         limits());
+  }
+
+  /** The best of all by a name, among so many. */
+  Optional<MeasurePackage> best(String name, int most) {
+    List<PackValue> best = best(most);
+    return best.stream()
+        .findFirst()
+        .map(v -> writer(spreads(best)).of(name, v, reasons().of(v, Optional.empty())));
+  }
+
+  private List<PackValue> best(int most) {
+    Predicate<PackValue> reached =
+        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
+    return sure.several(reached.and(this::does), most);
+  }
+
+  private Spreads spreads(List<PackValue> best) {
+    return new Spreads(
+        sampled, best, assessment.ventilation().wholeHome().required().map(Figure::likely));
+  }
+
+  private PackWriter writer(Spreads spreads) {
+    return new PackWriter(
+        assessment,
+        candidates,
+        new OrderOfWorks(packages, order),
+        bits -> packages.winterHumidity(bits, coldest()),
+        packages::atRisk,
+        hours::of,
+        spreads);
   }
 
   /** True for what closes anything that is lacking. */

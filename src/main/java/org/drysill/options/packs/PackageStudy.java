@@ -3,8 +3,11 @@ package org.drysill.options.packs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drysill.assess.Assessment;
+import org.drysill.options.MeasurePackage;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.PackagesResult;
 import org.drysill.options.draws.Draws;
@@ -12,6 +15,7 @@ import org.drysill.options.effect.EffectStudy;
 import org.drysill.options.money.AirBill;
 import org.drysill.options.packs.PackValue.Bits;
 import org.drysill.options.rank.Entry;
+import org.drysill.options.rank.Ranking;
 
 /** Combines the measures that work, evaluates every package and says what follows. */
 public final class PackageStudy {
@@ -23,6 +27,8 @@ public final class PackageStudy {
   private final PackOrder order;
   private final HomeZones zones;
   private final VapourChanges changes;
+  private final List<Entry> ranked;
+  private final AirBill price;
 
   PackageStudy(
       Assessment assessment,
@@ -33,6 +39,8 @@ public final class PackageStudy {
     this.assessment = assessment;
     this.basis = basis;
     this.zones = zones;
+    this.ranked = List.copyOf(ranked);
+    this.price = price;
     this.changes =
         new VapourChanges(
             zones, assessment.moisture().items(), new EffectStudy(assessment, basis).production());
@@ -124,9 +132,36 @@ public final class PackageStudy {
   }
 
   private PackagesResult result() {
+    return answer().of(mostBest(), this::onceTested);
+  }
+
+  private int mostBest() {
+    return (int) Math.round(basis.defaults().bestPackages().likely());
+  }
+
+  /**
+   * The best package once the safety test is passed that some measures need first; empty where no
+   * measure needs one, or the best package has none that does.
+   */
+  private Optional<MeasurePackage> onceTested() {
+    List<Entry> tested =
+        new Ranking(basis.defaults().step().likely())
+            .ranked(ranked.stream().map(Entry::asTested).toList());
+    Set<String> untested =
+        ranked.stream()
+            .filter(e -> !e.admissible())
+            .map(e -> e.costed().studied().candidate().id())
+            .collect(Collectors.toSet());
+    return Optional.of(untested)
+        .filter(ids -> !ids.isEmpty())
+        .map(ids -> new PackageStudy(assessment, basis, tested, price, zones).answer())
+        .flatMap(answer -> answer.best("T", mostBest()))
+        .filter(p -> p.steps().stream().anyMatch(s -> untested.contains(s.id())));
+  }
+
+  private PackageAnswer answer() {
     SampledPackages sampled =
         sampled(Draws.of((int) Math.round(basis.defaults().samples().likely())));
-    int most = (int) Math.round(basis.defaults().bestPackages().likely());
     SureOrder sure =
         new SureOrder(
             order,
@@ -135,12 +170,11 @@ public final class PackageStudy {
             basis.defaults().packageStep().likely());
     Best pick = new Best(packages, order);
     return new PackageAnswer(
-            assessment,
-            candidates,
-            sampled,
-            hours(),
-            pick,
-            new SureBest(new Finalists(pick, most), sure))
-        .of(most);
+        assessment,
+        candidates,
+        sampled,
+        hours(),
+        pick,
+        new SureBest(new Finalists(pick, mostBest()), sure));
   }
 }

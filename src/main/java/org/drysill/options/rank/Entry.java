@@ -19,6 +19,11 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     cautions = List.copyOf(cautions);
   }
 
+  /** The same once the safety test that it may need is passed. */
+  public Entry asTested() {
+    return new Entry(costed, cautions, true);
+  }
+
   Progress progress() {
     return new Progress(costed.studied().effect());
   }

@@ -1,8 +1,8 @@
 package org.drysill.options.rank;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.drysill.assess.Home;
+import org.drysill.assess.MoneyText;
 import org.drysill.physics.Range;
 import org.drysill.survey.OptionWishes;
 
@@ -25,8 +25,8 @@ public record Purse(Optional<Range> money, String currency) {
     return money.filter(m -> entry.costed().firstCost().orElse(0.0) > m.high()).isPresent();
   }
 
-  /** An amount in words, such as {@code 450 GBP}. */
+  /** An amount in words, such as {@code £450}. */
   public String words(double amount) {
-    return String.format(Locale.ROOT, "%,d", Math.round(amount)) + " " + currency;
+    return new MoneyText(currency).whole(amount);
   }
 }

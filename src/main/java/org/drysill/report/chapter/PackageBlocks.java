@@ -71,6 +71,7 @@ final class PackageBlocks {
       doFirst();
       budgets();
     }
+    onceTested();
     beyond();
     dryGlass();
     limits();
@@ -167,11 +168,19 @@ final class PackageBlocks {
             Cells.numbers("mould, months", 15),
             Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 15),
             Cells.numbers("wet glass, months", 15)),
-        Stream.concat(packages.best().stream(), Stream.of(packages.today()))
+        Stream.of(
+                packages.best().stream(),
+                packages.onceTested().stream(),
+                Stream.of(packages.today()))
+            .flatMap(p -> p)
             .map(this::row)
             .toList(),
         "Months at risk in a year, summed over walls and corners, and over windows. All in all:"
-            + " first cost, running and replacement as equal yearly payments.");
+            + " first cost, running and replacement as equal yearly payments."
+            + packages
+                .onceTested()
+                .map(t -> " T: only once a spillage test is passed, see below.")
+                .orElse(""));
   }
 
   private Row row(MeasurePackage one) {
@@ -306,6 +315,32 @@ final class PackageBlocks {
                             Cells.text(numbers.plain(b.lacksM3S(), Unit.AIRFLOW, Rounding.UP))))
                 .toList(),
             "Likely first costs."));
+  }
+
+  /** What is best where the appliance that takes its air from the room is no obstacle. */
+  private void onceTested() {
+    packages
+        .onceTested()
+        .ifPresent(
+            p -> {
+              double more =
+                  p.annualCost().likely() - packages.best().get(0).annualCost().likely();
+              say(
+                  "Once a spillage test is passed.",
+                  "Fans that take air out can be chosen then, or as soon as it is sure that nothing"
+                      + " here burns with air of the room. The best package, T, would cost "
+                      + numbers.full(p.firstCost())
+                      + " at the start and "
+                      + numbers.one(Math.abs(more), Unit.MONEY_PER_YEAR)
+                      + (more < 0 ? " less" : " more")
+                      + " than A, all in all: "
+                      + Words.sentence(String.join("; ", p.titles()))
+                      + " "
+                      + why(p)
+                      + " A has both in "
+                      + cases(packages.best().get(0).spread().enough())
+                      + " of 100 cases.");
+            });
   }
 
   private void beyond() {

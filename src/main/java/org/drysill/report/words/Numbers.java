@@ -3,6 +3,7 @@ package org.drysill.report.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.drysill.assess.Figure;
+import org.drysill.assess.MoneyText;
 import org.drysill.assess.Unit;
 import org.drysill.physics.Range;
 
@@ -33,9 +34,9 @@ public final class Numbers {
   /** The unit of a column, such as {@code l/s}; empty for a plain number. */
   public String unit(Unit unit) {
     return switch (unit) {
-      case MONEY -> currency;
-      case MONEY_PER_YEAR -> currency + JOIN + "a" + JOIN + "year";
-      case ENERGY_PRICE -> currency + "/kWh";
+      case MONEY -> currencySign();
+      case MONEY_PER_YEAR -> currencySign() + JOIN + "a" + JOIN + "year";
+      case ENERGY_PRICE -> currencySign() + "/kWh";
       default -> PrintedUnit.of(unit, system).symbol();
     };
   }
@@ -180,17 +181,12 @@ public final class Numbers {
 
   /** The sign of the currency where it has a usual one, else its code. */
   public String currencySign() {
-    return switch (currency) {
-      case "GBP" -> "£";
-      case "EUR" -> "€";
-      case "USD", "CAD", "AUD", "NZD" -> "$";
-      default -> currency;
-    };
+    return new MoneyText(currency).sign();
   }
 
   private String money(String number) {
-    String sign = currencySign().equals(currency) ? currency + JOIN : currencySign();
-    return number.startsWith(MINUS) ? MINUS + sign + number.substring(1) : sign + number;
+    MoneyText text = new MoneyText(currency);
+    return number.startsWith(MINUS) ? MINUS + text.of(number.substring(1)) : text.of(number);
   }
 
   static String text(double value, int decimals, Rounding rounding) {
