@@ -42,7 +42,7 @@ class OptionsStudyTest {
     assertThat(options.beyondBudget())
         .isNotEmpty()
         .allMatch(m -> m.money().firstCost().orElseThrow().likely() > 400)
-        .allSatisfy(m -> assertThat(m.reasons().get(0)).contains("the budget is 400 GBP"));
+        .allSatisfy(m -> assertThat(m.reasons().get(0)).contains("the budget is £400"));
     assertThat(ids(options.beyondBudget())).contains("balanced-heat-recovery");
     assertThat(options.beyondBudget().get(0).rank()).isOne();
   }

@@ -60,7 +60,7 @@ final class People {
               "Whether somebody is at home by day",
               "unknown: between hardly ever and always",
               "the survey does not say",
-              "Ask, and state dwelling.occupants.home_by_day.",
+              "Ask whether somebody is usually at home by day.",
               rates.hoursAwakeHome().source()));
     }
     return all;

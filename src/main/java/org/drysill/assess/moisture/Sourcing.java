@@ -83,8 +83,7 @@ final class Sourcing {
             Words.capital(kind.kind()),
             counted.said(),
             "the survey does not list it, and most homes have it",
-            "Ask, and list it under moisture_sources of its room; with rate: 0 kg/day if there is"
-                + " none.",
+            "Ask, and list it in its room, with a rate of 0 kg/day if there is none.",
             count.source()));
   }
 
@@ -134,7 +133,7 @@ final class Sourcing {
         Words.capital(label(source)),
         counted.said(),
         "the survey does not say how often or how much",
-        "Ask, and state loads_per_week, times_per_week, hours_per_day, count, power or rate.",
+        "Ask how often in a week, for how many hours a day, or how much.",
         kind.usual().orElseThrow().source());
   }
 

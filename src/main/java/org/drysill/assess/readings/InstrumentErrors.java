@@ -103,8 +103,7 @@ public final class InstrumentErrors {
                 "Accuracy of " + what + " of " + instrument.orElse("an instrument not named"),
                 "plus or minus " + accuracy.written(),
                 "neither the reading nor its instrument states one",
-                "State the accuracy of the instrument under visit.instruments, and name the"
-                    + " instrument at each reading.",
+                "List the instrument with its accuracy, and name it at each reading.",
                 assumed.source()));
   }
 

@@ -37,6 +37,22 @@ public record CondensationResult(
         .toList();
   }
 
+  /**
+   * The places, the worst first: where mould was seen, then the highest mould index or the most wet
+   * mornings of the year, then the lowest temperature factor. Walls and glass count apart.
+   */
+  public List<ColdPlace> worstFirst() {
+    return coldestFirst().stream()
+        .sorted(
+            Comparator.comparing((ColdPlace p) -> !p.seen().mouldy())
+                .thenComparing(Comparator.comparingDouble(CondensationResult::harm).reversed()))
+        .toList();
+  }
+
+  private static double harm(ColdPlace place) {
+    return place.year().either(w -> w.mould().likely(), g -> g.wetMornings().likely());
+  }
+
   /** All findings, place by place. */
   public List<Finding> findings() {
     return places.stream()

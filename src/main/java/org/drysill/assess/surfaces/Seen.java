@@ -19,9 +19,14 @@ public record Seen(
     return new Seen(Optional.empty(), Optional.empty(), Optional.empty());
   }
 
+  /** True where mould was seen. */
+  public boolean mouldy() {
+    return mould.filter(m -> m != MouldSeen.NONE).isPresent();
+  }
+
   /** True where mould or water was seen. */
   public boolean trouble() {
-    return mould.filter(m -> m != MouldSeen.NONE).isPresent()
+    return mouldy()
         || condensation.filter(c -> c != CondensationSeen.NEVER).isPresent();
   }
 }

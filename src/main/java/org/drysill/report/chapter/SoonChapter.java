@@ -65,11 +65,11 @@ final class SoonChapter implements Chapter {
             blocks));
   }
 
-  /** Places at risk, walls before windows, the coldest first, each once. */
+  /** Places at risk, walls before windows, the worst first, each once. */
   private static List<String> watched(CondensationResult cold) {
     Map<String, ColdPlace> places = new LinkedHashMap<>();
     for (SurfaceClass kind : SurfaceClass.values()) {
-      cold.coldestFirst().stream()
+      cold.worstFirst().stream()
           .filter(p -> p.surface() == kind && p.months().gravest() != Risk.NONE)
           .forEach(p -> places.putIfAbsent(p.item(), p));
     }

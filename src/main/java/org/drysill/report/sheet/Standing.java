@@ -110,7 +110,7 @@ final class Standing {
   /** What may happen in an average year, at the likely values, as on the first page. */
   private Optional<SheetRow> surface(SurfaceClass surface, String key) {
     List<ColdPlace> looked =
-        subject.condensation().coldestFirst().stream().filter(p -> p.surface() == surface).toList();
+        subject.condensation().worstFirst().stream().filter(p -> p.surface() == surface).toList();
     long all = looked.stream().map(ColdPlace::item).distinct().count();
     if (all == 0) {
       return Optional.empty();

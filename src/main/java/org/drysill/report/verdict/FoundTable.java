@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Note;
 import org.drysill.report.subject.Desk;
@@ -28,12 +29,8 @@ final class FoundTable {
     rows.add(subject.ventilation().wholeHome());
     rows.addAll(worst(oneOfEachRoom(subject.ventilation().extract()), EXTRACT_ROWS));
     rows.addAll(worst(subject.ventilation().purge().stream().map(p -> p.finding()).toList(), 1));
-    subject.condensation().coldestFirst().stream()
-        .map(p -> p.requirement())
-        .filter(f -> f.provided().isPresent())
-        .sorted(Comparator.comparingInt(f -> gravity(f)))
-        .findFirst()
-        .ifPresent(rows::add);
+    worstPlace(subject, SurfaceClass.OPAQUE).ifPresent(rows::add);
+    worstPlace(subject, SurfaceClass.GLASS).ifPresent(rows::add);
     subject.elements().walls().stream()
         .map(w -> w.accumulation())
         .filter(f -> f.verdict() == Verdict.SHORT)
@@ -41,6 +38,14 @@ final class FoundTable {
         .ifPresent(rows::add);
     subject.recovery().findings().stream().findFirst().ifPresent(rows::add);
     return rows;
+  }
+
+  private static Optional<Finding> worstPlace(Subject subject, SurfaceClass surface) {
+    return subject.condensation().worstFirst().stream()
+        .filter(p -> p.surface() == surface)
+        .map(p -> p.requirement())
+        .filter(f -> f.provided().isPresent())
+        .min(Comparator.comparingInt(FoundTable::gravity));
   }
 
   /** The gravest of each room: a room may be held against more than one rate. */

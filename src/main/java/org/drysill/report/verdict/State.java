@@ -14,7 +14,7 @@ import org.drysill.report.words.Words;
  *
  * @param air the air of the whole home
  * @param shortRooms wet rooms whose extract is short
- * @param worst the opaque place at risk that is coldest, in words such as {@code north-east corner
+ * @param worst the opaque place at risk that is worst, in words such as {@code north-east corner
  *     of the kitchen}
  * @param spotsAtRisk how many opaque places are at risk
  * @param windowsWet how many windows get wet in cold nights
@@ -52,9 +52,9 @@ record State(
         subject.condensation().places().size());
   }
 
-  /** Places at risk at the likely values, the coldest first. */
+  /** Places at risk at the likely values, the worst first. */
   static List<ColdPlace> atRisk(Subject subject, SurfaceClass surface) {
-    return subject.condensation().coldestFirst().stream()
+    return subject.condensation().worstFirst().stream()
         .filter(p -> p.surface() == surface && p.months().gravest() != Risk.NONE)
         .toList();
   }

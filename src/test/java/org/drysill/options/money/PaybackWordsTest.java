@@ -71,7 +71,7 @@ class PaybackWordsTest {
     assertThat(payback.kind()).isEqualTo(Kind.NEVER);
     assertThat(payback.words())
         .isEqualTo(
-            "Against doing nothing it never pays for itself: 7,500 GBP to save 2 GBP a year outlasts"
+            "Against doing nothing it never pays for itself: £7,500 to save £2 a year outlasts"
                 + " the building.");
   }
 
@@ -79,8 +79,8 @@ class PaybackWordsTest {
   void what_costs_more_every_year_never_pays() {
     Payback payback = of(500, -40);
     assertThat(payback.kind()).isEqualTo(Kind.NEVER);
-    assertThat(payback.words()).contains("it costs 40 GBP more every year");
-    assertThat(of(500, -0.5).words()).contains("less than 1 GBP more every year");
+    assertThat(payback.words()).contains("it costs £40 more every year");
+    assertThat(of(500, -0.5).words()).contains("less than £1 more every year");
     assertThat(of(500, 0).words()).contains("it saves no money");
   }
 
@@ -91,14 +91,14 @@ class PaybackWordsTest {
     assertThat(payback.kind()).isEqualTo(Kind.NEVER);
     assertThat(payback.words())
         .isEqualTo(
-            "Against doing nothing it costs 11 GBP more every year: it is not a measure that saves"
+            "Against doing nothing it costs £11 more every year: it is not a measure that saves"
                 + " money.");
   }
 
   @Test
   void cheaper_to_buy_and_dearer_to_run_says_both() {
     assertThat(of(-60, -8).words())
-        .contains("it costs 60 GBP less at the start but 8 GBP more every year");
+        .contains("it costs £60 less at the start but £8 more every year");
   }
 
   @Test

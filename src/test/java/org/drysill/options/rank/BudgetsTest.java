@@ -70,14 +70,14 @@ class BudgetsTest {
   @Test
   void where_what_comes_first_takes_more_than_there_is_it_says_so() {
     Budget budget = budget(WRECK, "100");
-    assertThat(budget.words()).contains("200 GBP is lacking for what comes first.");
+    assertThat(budget.words()).contains("£200 is lacking for what comes first.");
   }
 
   @Test
   void a_budget_that_buys_nothing_says_so() {
     Budget budget = budget(OptionsFixtures.text("small-flat"), "10");
     assertThat(budget.bought()).isEmpty();
-    assertThat(budget.words()).contains("No ranked measure fits.", "10 GBP is left.");
+    assertThat(budget.words()).contains("No ranked measure fits.", "£10 is left.");
   }
 
   @Test

@@ -49,7 +49,7 @@ class ReasonsTest {
         .startsWith("It is a stop-gap");
     assertThat(after(above, Entries.of(FAN, true, 74, 450, 6, 5, 6)).get(1))
         .isEqualTo(
-            "It goes about as far as the one above and costs 24 GBP more a year, all in all.");
+            "It goes about as far as the one above and costs £24 more a year, all in all.");
     assertThat(after(above, Entries.of(FAN, true, -1, 0, 6, 5, 6)).get(1))
         .startsWith("Its cost cannot be told");
     assertThat(after(above, Entries.of(FAN, true, 50.2, 450, 6, 5, 6))).hasSize(1);
@@ -62,13 +62,13 @@ class ReasonsTest {
                     Entries.of("dehumidifier", true, 50, 450, 6, 5, 6),
                     Entries.of("dehumidifier", true, 60, 450, 6, 5, 6))
                 .get(1))
-        .contains("10 GBP more a year");
+        .contains("£10 more a year");
     assertThat(
             after(
                     Entries.of(FAN, false, 50, 450, 12, 10, 6),
                     Entries.of(FAN, false, 60, 450, 12, 10, 6))
                 .get(1))
-        .isEqualTo("It costs 10 GBP more a year, all in all.");
+        .isEqualTo("It costs £10 more a year, all in all.");
   }
 
   @Test
@@ -81,7 +81,7 @@ class ReasonsTest {
   @Test
   void beyond_the_budget_the_price_is_the_first_reason() {
     assertThat(REASONS.beyond(Entries.of(FAN, true, 50, 7500, 0, 0, 0)).get(0))
-        .isEqualTo("It costs 7,500 GBP and the budget is 800 GBP.");
+        .isEqualTo("It costs £7,500 and the budget is £800.");
   }
 
   @Test

@@ -78,7 +78,7 @@ final class RunTime {
                 .orElse("The survey does not say when it runs."),
             "Read a plug-in time or energy meter at "
                 + name
-                + " over a week, or ask how it is used, and give hours_per_day.",
+                + " over a week, or ask for how many hours a day it runs.",
             row.source()));
   }
 

@@ -151,8 +151,7 @@ final class RunningFlow {
               "accuracy of flow readings",
               "± " + defaults.flowAccuracy().value().written() + " of the reading",
               "The survey names no instrument with an accuracy of flow.",
-              "List the flow instrument under visit.instruments with its flow_accuracy, and name it"
-                  + " at the reading.",
+              "List the flow instrument with its accuracy of flow, and name it at the reading.",
               defaults.flowAccuracy().source()));
     }
   }

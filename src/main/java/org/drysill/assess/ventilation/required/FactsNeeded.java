@@ -30,8 +30,8 @@ record FactsNeeded(RuleFacts facts) implements Rate.Cases<List<String>> {
     return facts.weatherFactor().isPresent()
         ? List.of()
         : List.of(
-            "the weather and shielding factor of the place: give airtightness.weather_factor, as"
-                + " the standard tabulates it for North American stations");
+            "the weather and shielding factor of the place: give it with the airtightness, as the"
+                + " standard tabulates it for North American stations");
   }
 
   @Override

@@ -247,7 +247,7 @@ class DemandsTest {
     assertThat(demand.governedBy()).isEmpty();
     assertThat(demand.missing())
         .hasSize(3)
-        .anyMatch(m -> m.contains("airtightness.weather_factor"));
+        .anyMatch(m -> m.contains("weather and shielding factor"));
     assertThat(demand.sources()).hasSize(1);
   }
 
