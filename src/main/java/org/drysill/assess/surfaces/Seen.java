@@ -26,7 +26,6 @@ public record Seen(
 
   /** True where mould or water was seen. */
   public boolean trouble() {
-    return mouldy()
-        || condensation.filter(c -> c != CondensationSeen.NEVER).isPresent();
+    return mouldy() || condensation.filter(c -> c != CondensationSeen.NEVER).isPresent();
   }
 }

@@ -323,8 +323,7 @@ final class PackageBlocks {
         .onceTested()
         .ifPresent(
             p -> {
-              double more =
-                  p.annualCost().likely() - packages.best().get(0).annualCost().likely();
+              double more = p.annualCost().likely() - packages.best().get(0).annualCost().likely();
               say(
                   "Once a spillage test is passed.",
                   "Fans that take air out can be chosen then, or as soon as it is sure that nothing"

@@ -14,8 +14,8 @@ import org.drysill.report.words.Words;
  *
  * @param air the air of the whole home
  * @param shortRooms wet rooms whose extract is short
- * @param worst the opaque place at risk that is worst, in words such as {@code north-east corner
- *     of the kitchen}
+ * @param worst the opaque place at risk that is worst, in words such as {@code north-east corner of
+ *     the kitchen}
  * @param spotsAtRisk how many opaque places are at risk
  * @param windowsWet how many windows get wet in cold nights
  * @param placesLooked how many places were looked at

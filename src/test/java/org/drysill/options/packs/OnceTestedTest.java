@@ -18,7 +18,8 @@ class OnceTestedTest {
   private static String burning(long seed, String kind) {
     return SmallHomes.of(seed)
         .replace(
-            "  climate: {monthly", "  combustion_appliances: [{kind: " + kind + "}]\n  climate: {monthly");
+            "  climate: {monthly",
+            "  combustion_appliances: [{kind: " + kind + "}]\n  climate: {monthly");
   }
 
   /** A test that is passed makes of an open flue what a room-sealed appliance is from the start. */

@@ -48,8 +48,7 @@ class ReasonsTest {
     assertThat(after(above, Entries.of("dehumidifier", true, 50, 450, 6, 5, 6)).get(1))
         .startsWith("It is a stop-gap");
     assertThat(after(above, Entries.of(FAN, true, 74, 450, 6, 5, 6)).get(1))
-        .isEqualTo(
-            "It goes about as far as the one above and costs £24 more a year, all in all.");
+        .isEqualTo("It goes about as far as the one above and costs £24 more a year, all in all.");
     assertThat(after(above, Entries.of(FAN, true, -1, 0, 6, 5, 6)).get(1))
         .startsWith("Its cost cannot be told");
     assertThat(after(above, Entries.of(FAN, true, 50.2, 450, 6, 5, 6))).hasSize(1);
