@@ -2,16 +2,31 @@ package org.drysill.cli;
 
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
+import org.drysill.report.json.ResultsSchema;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
-/** Prints the JSON Schema of surveys. */
+/** Prints the JSON Schema of surveys or of results. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema of survey files, for editors that help while one types.",
+    description = {
+      "Prints the JSON Schema of survey files, for editors that help while one types,",
+      "or that of the results, for programs that read them."
+    },
     mixinStandardHelpOptions = true,
-    footer = {"", "Example:", "  drysill schema > survey.schema.json"})
+    footer = {
+      "",
+      "Examples:",
+      "  drysill schema > survey.schema.json",
+      "  drysill schema --results > results.schema.json"
+    })
 final class SchemaCommand implements Callable<Integer> {
   private final Console console;
+
+  @Option(
+      names = "--results",
+      description = "The schema of results.json, which report --json writes and each PDF holds.")
+  private boolean results;
 
   SchemaCommand(Console console) {
     this.console = console;
@@ -19,7 +34,7 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    console.say(Drysill.schema());
+    console.say(results ? ResultsSchema.text() : Drysill.schema());
     return ExitStatus.DONE.code();
   }
 }

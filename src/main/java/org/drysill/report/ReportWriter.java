@@ -1,6 +1,5 @@
 package org.drysill.report;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -17,7 +16,6 @@ import org.drysill.report.pdf.PdfRenderer;
 import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.view.ReportView;
-import org.drysill.report.working.Found;
 
 /**
  * The way out: results become a view, the view a page, the page a PDF and an HTML file. Nothing is
@@ -65,7 +63,7 @@ public final class ReportWriter {
    */
   public Report write(Subject named, List<InputFile> inputs) {
     stages.accept("listing results");
-    byte[] json = json(named);
+    byte[] json = ResultsJson.of(named);
     Subject subject = named.withResults(Sha256.of(json));
     stages.accept("wording");
     ReportView view = ReportView.of(subject);
@@ -102,42 +100,5 @@ public final class ReportWriter {
         + " ("
         + System.getProperty("java.vm.vendor")
         + ")";
-  }
-
-  /** The results by the names of the survey format. */
-  static byte[] json(Subject subject) {
-    Map<String, Object> sections = new LinkedHashMap<>();
-    sections.put("drysill", 1);
-    sections.put("visit_date", subject.survey().visit().date().toString());
-    sections.put("ventilation", subject.ventilation());
-    sections.put("humidity", humidity(subject));
-    sections.put("moisture", subject.moisture());
-    sections.put("moisture_model", subject.model());
-    sections.put("condensation", condensation(subject));
-    sections.put("heat_recovery", subject.recovery());
-    sections.put("change", subject.change());
-    sections.put("timeline", subject.timeline());
-    sections.put("options", subject.options());
-    sections.put("cautions", subject.cautions().shown());
-    Found found = Found.in(subject.results());
-    sections.put("assumptions", found.assumptions());
-    sections.put("provenance", subject.provenance());
-    return ResultsJson.of(sections, found.figures());
-  }
-
-  /** Readings and logs stand under one key. */
-  private static Map<String, Object> humidity(Subject subject) {
-    Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.humidity()));
-    parts.put("logs", subject.logs());
-    parts.put("logged_air", subject.assessment().loggedAir());
-    return parts;
-  }
-
-  /** Surfaces and what is within the walls stand under one key. */
-  private static Map<String, Object> condensation(Subject subject) {
-    Map<String, Object> parts = new LinkedHashMap<>(ResultsJson.parts(subject.condensation()));
-    parts.put("walls", subject.elements().walls());
-    parts.put("logged_surfaces", subject.assessment().loggedSurfaces());
-    return parts;
   }
 }

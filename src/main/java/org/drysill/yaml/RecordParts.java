@@ -19,7 +19,12 @@ public final class RecordParts {
 
   /** The components of a record's class, in their order. */
   public static List<Part> of(Record record) {
-    return KNOWN.get(record.getClass());
+    return of(record.getClass());
+  }
+
+  /** The components of a class of records, in their order. */
+  public static List<Part> of(Class<?> type) {
+    return KNOWN.get(type);
   }
 
   /**

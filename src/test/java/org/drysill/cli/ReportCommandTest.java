@@ -110,6 +110,12 @@ class ReportCommandTest {
     assertThat(out.toString()).contains("\"$schema\"").contains("floor_area");
   }
 
+  @Test
+  void the_schema_of_the_results_is_printed() {
+    assertThat(run("schema", "--results")).isZero();
+    assertThat(out.toString()).contains("\"$schema\"", "dew_point_c", "working");
+  }
+
   private static String squeezed(String text) {
     return text.replaceAll("[\\s\\u00a0]+", "");
   }

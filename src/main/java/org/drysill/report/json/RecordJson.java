@@ -5,47 +5,35 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.regex.Pattern;
 import org.drysill.assess.Figure;
-import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
-import org.drysill.assess.Unit;
-import org.drysill.assess.Verdict;
-import org.drysill.assess.logs.Trace;
-import org.drysill.assess.model.HomeStates;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.yaml.Quantity;
 import org.drysill.yaml.RecordParts;
 import org.drysill.yaml.Worded;
 
-/** Writes records as JSON, component by component. */
+/**
+ * Writes records as JSON, component by component. {@link TypeSchema} says the same of types that
+ * this says of values.
+ */
 final class RecordJson {
   /** More digits than any reading has. */
   private static final MathContext DIGITS = new MathContext(5);
 
   private static final double ALL_DIGITS = 1e5;
 
-  /** What is no result: the home that all was told of, traces, what further steps reckon with. */
-  private static final Set<Class<?>> NOT_TOLD = Set.of(Home.class, Trace.class, HomeStates.class);
-
-  private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
-
   private final JsonGenerator json;
-  private final Map<String, String> keys = new HashMap<>();
 
   RecordJson(JsonGenerator json) {
     this.json = json;
   }
 
   /** A key with its value; nothing at all for an absent one. */
-  void field(String key, Object value) throws IOException {
+  private void field(String key, Object value) throws IOException {
     if (value instanceof Optional<?> optional) {
       if (optional.isPresent()) {
         field(key, optional.get());
@@ -53,6 +41,13 @@ final class RecordJson {
     } else if (value instanceof Figure figure) {
       json.writeFieldName(JsonUnit.of(figure.unit()).key(key));
       figure(figure);
+    } else if (value instanceof Outcome end) {
+      json.writeFieldName(JsonUnit.of(end.figure().unit()).key(key));
+      value(end);
+    } else if (value instanceof InUnit bare) {
+      JsonUnit unit = JsonUnit.of(bare.unit());
+      json.writeFieldName(unit.key(key));
+      range(bare.value(), unit.factor());
     } else if (!(value instanceof OptionalDouble absent) || absent.isPresent()) {
       json.writeFieldName(key);
       value(value);
@@ -62,14 +57,8 @@ final class RecordJson {
   void value(Object value) throws IOException {
     if (value instanceof Optional<?> optional) {
       optionalValue(optional);
-    } else if (value instanceof Figure figure) {
-      figure(figure);
-    } else if (value instanceof Range range) {
-      range(range, 1);
     } else if (value instanceof Iterable<?> many) {
       array(many);
-    } else if (value instanceof Map<?, ?> map) {
-      object(map);
     } else if (value instanceof Record record) {
       record(record);
     } else {
@@ -96,15 +85,18 @@ final class RecordJson {
       json.writeNumber(number);
     } else if (value instanceof Boolean flag) {
       json.writeBoolean(flag);
-    } else if (value instanceof Verdict verdict) {
-      json.writeString(verdict.name().toLowerCase(Locale.ROOT));
-    } else if (value instanceof Worded word) {
-      json.writeString(word.word());
     } else if (value instanceof Enum<?> constant) {
-      json.writeString(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+      json.writeString(word(constant));
     } else {
       json.writeString(String.valueOf(value));
     }
+  }
+
+  /** A constant by the word of its trade. */
+  static String word(Enum<?> constant) {
+    return constant instanceof Worded worded
+        ? worded.word()
+        : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private void array(Iterable<?> many) throws IOException {
@@ -115,44 +107,44 @@ final class RecordJson {
     json.writeEndArray();
   }
 
-  private void object(Map<?, ?> map) throws IOException {
-    json.writeStartObject();
-    for (Map.Entry<?, ?> entry : map.entrySet()) {
-      field(String.valueOf(entry.getKey()), entry.getValue());
-    }
-    json.writeEndObject();
-  }
-
   /** What the survey names is called by its id there; a citation by its line of text. */
   private void record(Record record) throws IOException {
-    if (record instanceof Citation citation) {
-      json.writeString(citation.text() + " (" + citation.how().word() + ")");
-    } else if (record instanceof Quantity quantity) {
-      range(quantity.range(), 1);
-    } else if (record instanceof RoomFacts room) {
-      json.writeString(room.id());
-    } else if (isOfTheSurvey(record) && id(record).isPresent()) {
-      json.writeString(id(record).get());
-    } else {
-      json.writeStartObject();
-      for (RecordParts.Part part : RecordParts.of(record)) {
-        if (!NOT_TOLD.contains(part.type())) {
-          field(keys.computeIfAbsent(part.name(), RecordJson::snake), part.in(record));
-        }
+    switch (RecordForm.of(record.getClass())) {
+      case FIGURE -> figure((Figure) record);
+      case OUTCOME -> outcome(((Outcome) record).figure());
+      case IN_UNIT -> throw new IllegalArgumentException("a bare value needs a key for its unit");
+      case RANGE -> range(record instanceof Quantity q ? q.range() : (Range) record, 1);
+      case CITATION -> json.writeString(line((Citation) record));
+      case ID -> json.writeString(record instanceof RoomFacts room ? room.id() : id(record));
+      case OBJECT -> {
+        json.writeStartObject();
+        parts(record);
+        json.writeEndObject();
       }
-      json.writeEndObject();
     }
   }
 
-  private static boolean isOfTheSurvey(Record record) {
-    return record.getClass().getPackageName().startsWith("org.drysill.survey");
+  private static String line(Citation citation) {
+    return citation.text() + " (" + citation.how().word() + ")";
   }
 
-  private static Optional<String> id(Record record) {
+  private void parts(Record record) throws IOException {
+    for (ResultKey key : ResultKey.of(record.getClass())) {
+      Object value = key.part().in(record);
+      if (key.beside()) {
+        parts((Record) value);
+      } else {
+        field(key.name(), value);
+      }
+    }
+  }
+
+  private static String id(Record record) {
     return RecordParts.of(record).stream()
         .filter(part -> part.name().equals("id"))
         .map(part -> String.valueOf(part.in(record)))
-        .findFirst();
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A figure: its range in the unit of its key, on what it rests, and where its working is. */
@@ -163,9 +155,7 @@ final class RecordJson {
     json.writeEndObject();
   }
 
-  /** The figure that a working ends in, which need not be told where its working is. */
-  void result(Figure figure) throws IOException {
-    json.writeFieldName(JsonUnit.of(figure.unit()).key("result"));
+  private void outcome(Figure figure) throws IOException {
     json.writeStartObject();
     body(figure);
     json.writeEndObject();
@@ -173,12 +163,7 @@ final class RecordJson {
 
   private void body(Figure figure) throws IOException {
     bounds(figure.value(), JsonUnit.of(figure.unit()).factor());
-    json.writeStringField("basis", figure.basis().name().toLowerCase(Locale.ROOT));
-  }
-
-  /** A bare range in a unit that is converted like that of a figure. */
-  void range(Range range, Unit unit) throws IOException {
-    range(range, JsonUnit.of(unit).factor());
+    json.writeStringField("basis", word(figure.basis()));
   }
 
   private void range(Range range, double factor) throws IOException {
@@ -210,9 +195,5 @@ final class RecordJson {
     return Math.abs(value.doubleValue()) < ALL_DIGITS
         ? value.round(DIGITS)
         : value.setScale(0, RoundingMode.HALF_UP);
-  }
-
-  static String snake(String name) {
-    return HUMP.matcher(name).replaceAll("$1_$2").toLowerCase(Locale.ROOT);
   }
 }

@@ -3,9 +3,7 @@ package org.drysill.report.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -27,6 +25,8 @@ class ResultsJsonTest {
       double temperatureFactor,
       Citation source) {}
 
+  record Sections(Sample ventilation, List<ToldWorking> working) {}
+
   private static Figure figure(String id, Range value, Unit unit) {
     return new Figure(
         id,
@@ -46,9 +46,7 @@ class ResultsJsonTest {
 
   private static String json() {
     Figure required = figure("ventilation.required", new Range(0.031, 0.031, 0.033), Unit.AIRFLOW);
-    Map<String, Object> sections = new LinkedHashMap<>();
-    sections.put(
-        "ventilation",
+    Sample ventilation =
         new Sample(
             required,
             Optional.of(figure("room.dew_point", Range.exactly(9.25), Unit.CELSIUS)),
@@ -56,9 +54,13 @@ class ResultsJsonTest {
             Verdict.SHORT,
             List.of("kitchen"),
             0.62,
-            Citation.of("A document", "2021", "Table 1", How.SEEN)));
-    return new String(ResultsJson.of(sections, List.of(required)), StandardCharsets.UTF_8)
+            Citation.of("A document", "2021", "Table 1", How.SEEN));
+    return written(new Sections(ventilation, ToldWorking.of(List.of(required))))
         .replace("\n", "");
+  }
+
+  private static String written(Record results) {
+    return new String(ResultsJson.of(results), StandardCharsets.UTF_8);
   }
 
   @Test
@@ -83,9 +85,10 @@ class ResultsJsonTest {
         .contains("\"note\":\"a note\"");
   }
 
+  record Workings(List<ToldWorking> working) {}
+
   private static String workings(Figure... figures) {
-    return new String(ResultsJson.of(Map.of(), List.of(figures)), StandardCharsets.UTF_8)
-        .replace("\n", "");
+    return written(new Workings(ToldWorking.of(List.of(figures)))).replace("\n", "");
   }
 
   private static Figure twice(Working.Input input) {
@@ -123,15 +126,12 @@ class ResultsJsonTest {
     assertThat(workings(other, twice(Working.Input.of("q", once)))).contains(whole);
   }
 
+  record Numbers(double a, double b, double c, double d) {}
+
   @Test
   void numbers_have_five_digits_and_all_whole_ones() {
-    Map<String, Object> sections = new LinkedHashMap<>();
-    sections.put("a", 1.0 / 3);
-    sections.put("b", 1_234_567.8);
-    sections.put("c", -98_765.44);
-    sections.put("d", 250.0);
-    assertThat(new String(ResultsJson.of(sections, List.of()), StandardCharsets.UTF_8))
-        .contains("\"a\":0.33333,", "\"b\":1234568,", "\"c\":-98765,", "\"d\":250,");
+    assertThat(written(new Numbers(1.0 / 3, 1_234_567.8, -98_765.44, 250)))
+        .contains("\"a\":0.33333,", "\"b\":1234568,", "\"c\":-98765,", "\"d\":250\n");
   }
 
   @Test
@@ -139,18 +139,30 @@ class ResultsJsonTest {
     assertThat(json()).contains("\"A document, 2021, Table 1 (seen)\"");
   }
 
+  record A(B a, List<String> working) {}
+
+  record B(List<C> b) {}
+
+  record C(List<Integer> c) {}
+
   /** Sections, their parts and what these list stand on lines of their own, and nothing deeper. */
   @Test
   void lines_are_broken_down_to_the_third_level() {
-    Map<String, Object> sections = new LinkedHashMap<>();
-    sections.put("a", Map.of("b", List.of(Map.of("c", List.of(1, 2)))));
-    assertThat(new String(ResultsJson.of(sections, List.of()), StandardCharsets.UTF_8))
+    assertThat(written(new A(new B(List.of(new C(List.of(1, 2)))), List.of())))
         .isEqualTo("{\n\"a\":{\n\"b\":[\n{\"c\":[1,2]}\n]\n},\n\"working\":[]\n}");
+  }
+
+  record Outer(@Beside B many, String name) {}
+
+  @Test
+  void what_stands_beside_has_no_key_of_its_own() {
+    assertThat(written(new Outer(new B(List.of()), "n")))
+        .isEqualTo("{\n\"b\":[],\n\"name\":\"n\"\n}");
   }
 
   @Test
   void components_become_snake_case() {
-    assertThat(RecordJson.snake("roomsAtRisk")).isEqualTo("rooms_at_risk");
-    assertThat(RecordJson.snake("co2")).isEqualTo("co2");
+    assertThat(ResultKey.snake("roomsAtRisk")).isEqualTo("rooms_at_risk");
+    assertThat(ResultKey.snake("co2")).isEqualTo("co2");
   }
 }

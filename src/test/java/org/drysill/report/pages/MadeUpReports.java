@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.drysill.Drysill;
 import org.drysill.report.Report;
+import org.drysill.report.json.ResultsShape;
 import org.drysill.report.pdf.Validator;
 
 /**
@@ -30,7 +31,8 @@ public final class MadeUpReports {
       Report report = made(MadeUpSurvey.write(folder, seed));
       Path file = folder.resolve("home-" + seed + ".pdf");
       files.add(Files.write(file, report.pdf()));
-      List<String> faults = ProofReader.faults(report);
+      List<String> faults = new ArrayList<>(ProofReader.faults(report));
+      faults.addAll(ResultsShape.faults(report.json()));
       System.out.println(file + ": " + faults.size());
       faults.stream().limit(12).forEach(f -> System.out.println("  " + f));
       wrong += faults.size();

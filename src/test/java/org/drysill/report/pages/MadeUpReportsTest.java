@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.drysill.report.Report;
+import org.drysill.report.json.ResultsShape;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ class MadeUpReportsTest {
     Report report = MadeUpReports.made(MadeUpSurvey.write(folder, seed));
     MADE.add(Files.write(folder.resolve(seed + ".pdf"), report.pdf()));
     assertThat(ProofReader.faults(report)).isEmpty();
+    assertThat(ResultsShape.faults(report.json())).isEmpty();
   }
 
   @AfterAll

@@ -10,8 +10,8 @@ import org.drysill.assess.change.shown.Shown;
  * @param name its name in sentences
  * @param from over what the means are taken, in words
  * @param logged true where logs of both visits are compared, false for readings
- * @param temperatureBefore [°C]
- * @param temperatureAfter [°C]
+ * @param temperatureBefore temperature of the air then [°C]
+ * @param temperatureAfter temperature of the air now [°C]
  * @param humidity how relative humidity changed
  * @param excess how the vapour on top of outdoors changed
  * @param said all of it in words

@@ -6,8 +6,8 @@ import org.drysill.assess.change.shown.Judgement;
 /**
  * How the area with mould changed, of a place or of all places together.
  *
- * @param before [m²]
- * @param after [m²]
+ * @param before area with mould then [m²]
+ * @param after area with mould now [m²]
  * @param change after less before [m²]
  * @param judgement whether it is shown, by the error of areas that are estimated by eye
  */
