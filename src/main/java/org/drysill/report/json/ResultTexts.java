@@ -77,7 +77,8 @@ final class ResultTexts {
     if (told.isEmpty()) {
       return sentence(meaning);
     }
-    String words = told.stream().map(JsonUnit::words).distinct().collect(Collectors.joining(" or "));
+    String words =
+        told.stream().map(JsonUnit::words).distinct().collect(Collectors.joining(" or "));
     return sentence(UNIT_OF_THE_CODE.matcher(meaning).replaceAll("")) + " Unit: " + words + ".";
   }
 

@@ -2,8 +2,8 @@ package org.drysill.report.json;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.drysill.assess.Figure;
 import org.drysill.yaml.RecordParts;
 

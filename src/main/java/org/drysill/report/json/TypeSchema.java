@@ -24,11 +24,16 @@ final class TypeSchema {
   private static final List<String> BOUNDS = List.of("low", "likely", "high");
   private static final Map<String, String> ABOUT =
       Map.of(
-          "low", "The lowest value that it may have; null where there is no bound.",
-          "likely", "The value that is most likely.",
-          "high", "The highest value that it may have; null where there is no bound.",
-          BASIS, "On what it rests; of several inputs the weakest.",
-          WORKING, "The id of its entry under working.");
+          "low",
+          "The lowest value that it may have; null where there is no bound.",
+          "likely",
+          "The value that is most likely.",
+          "high",
+          "The highest value that it may have; null where there is no bound.",
+          BASIS,
+          "On what it rests; of several inputs the weakest.",
+          WORKING,
+          "The id of its entry under working.");
 
   private final JsonGenerator out;
   private final Definitions definitions;

@@ -55,8 +55,7 @@ class ResultsJsonTest {
             List.of("kitchen"),
             0.62,
             Citation.of("A document", "2021", "Table 1", How.SEEN));
-    return written(new Sections(ventilation, ToldWorking.of(List.of(required))))
-        .replace("\n", "");
+    return written(new Sections(ventilation, ToldWorking.of(List.of(required)))).replace("\n", "");
   }
 
   private static String written(Record results) {

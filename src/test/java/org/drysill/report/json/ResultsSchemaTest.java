@@ -154,9 +154,7 @@ class ResultsSchemaTest {
   void it_is_a_schema_of_its_draft() {
     Schema draft =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(
-                SchemaLocation.of(
-                    "https://json-schema.org/draft/2020-12/schema"));
+            .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
     assertThat(draft.validate(ResultsSchema.text(), InputFormat.JSON)).isEmpty();
   }
 }

@@ -28,8 +28,7 @@ public final class ResultsShape {
     SchemaRegistryConfig strict =
         SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build();
     return SchemaRegistry.withDefaultDialect(
-            SpecificationVersion.DRAFT_2020_12,
-            builder -> builder.schemaRegistryConfig(strict))
+            SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(strict))
         .getSchema(text, InputFormat.JSON);
   }
 }
