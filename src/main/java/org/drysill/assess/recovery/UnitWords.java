@@ -18,12 +18,15 @@ import org.drysill.survey.FanKind;
  */
 record UnitWords(RecoveryDefaults defaults) {
 
-  /** A subject for findings. */
+  /** A subject for findings: the unit, after its room where its name does not say the room. */
   static String subject(RoomFacts room, String name) {
-    return room.name().substring(0, 1).toUpperCase(Locale.ROOT)
-        + room.name().substring(1)
-        + ": "
-        + name;
+    boolean said =
+        name.toLowerCase(Locale.ROOT).contains(room.name().toLowerCase(Locale.ROOT));
+    return capital(said ? name : room.name() + ": " + name);
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** The verdict. */

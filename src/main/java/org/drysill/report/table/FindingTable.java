@@ -17,7 +17,7 @@ import org.drysill.report.words.Words;
 
 /** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
 public final class FindingTable {
-  private static final int BAR_MM = 24;
+  private static final int BAR_MM = 20;
 
   private FindingTable() {}
 

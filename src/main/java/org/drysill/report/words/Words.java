@@ -68,12 +68,12 @@ public final class Words {
     return MonthRuns.of(numbers, number -> month(number).substring(0, 3)).replace(" to ", "–");
   }
 
-  /** Things in a sentence: {@code a}, {@code a and b}, {@code a, b and c}. */
+  /** Things in a sentence: {@code a, b and c}; those with commas {@code a, x; b; and c}. */
   public static String list(List<String> things) {
     int last = things.size() - 1;
     return last < 1
         ? String.join("", things)
-        : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+        : String.join(between(things), things.subList(0, last)) + and(things) + things.get(last);
   }
 
   /** The first few things in a sentence, and how many more there are. */
@@ -82,7 +82,21 @@ public final class Words {
       return list(things);
     }
     int left = things.size() - most;
-    return String.join(", ", things.subList(0, most)) + " and " + count(left, oneMore, manyMore);
+    return String.join(between(things), things.subList(0, most))
+        + and(things)
+        + count(left, oneMore, manyMore);
+  }
+
+  private static String between(List<String> things) {
+    return haveCommas(things) ? "; " : ", ";
+  }
+
+  private static String and(List<String> things) {
+    return haveCommas(things) ? "; and " : " and ";
+  }
+
+  private static boolean haveCommas(List<String> things) {
+    return things.stream().anyMatch(t -> t.contains(","));
   }
 
   /**
