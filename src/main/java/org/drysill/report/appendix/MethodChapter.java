@@ -64,6 +64,13 @@ final class MethodChapter implements Chapter {
                 + " Comfort, health and the care of the building are listed and not"
                 + " turned into money."),
         part(
+            "Measures together.",
+            "Rooms, doors, leaks, fans and sources make one model of the home, fitted to its"
+                + " readings. In it every sensible combination of measures is evaluated; those"
+                + " that may turn out best are evaluated again many times with all that is not"
+                + " known drawn anew, so that their chances can be told, and hour by hour"
+                + " through a year."),
+        part(
             "Three answers.",
             "Every figure has a likely value, a lowest and a highest. A comparison meets"
                 + " what is asked only if the lowest value does, it is short only if the"
