@@ -20,8 +20,7 @@ record UnitWords(RecoveryDefaults defaults) {
 
   /** A subject for findings: the unit, after its room where its name does not say the room. */
   static String subject(RoomFacts room, String name) {
-    boolean said =
-        name.toLowerCase(Locale.ROOT).contains(room.name().toLowerCase(Locale.ROOT));
+    boolean said = name.toLowerCase(Locale.ROOT).contains(room.name().toLowerCase(Locale.ROOT));
     return capital(said ? name : room.name() + ": " + name);
   }
 
