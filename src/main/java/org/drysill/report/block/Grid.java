@@ -1,6 +1,7 @@
 package org.drysill.report.block;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A table.
@@ -48,6 +49,14 @@ public record Grid(
   public List<Boolean> tall() {
     TableRoom room = new TableRoom(this);
     return rows.stream().map(room::isTall).toList();
+  }
+
+  /** What each row asks for where it begins: the head of a group has room for its first row [mm]. */
+  public List<String> rowRooms() {
+    TableRoom room = new TableRoom(this);
+    return IntStream.range(0, rows.size())
+        .mapToObj(i -> Long.toString(Math.round(room.withNext(i))))
+        .toList();
   }
 
   @Override

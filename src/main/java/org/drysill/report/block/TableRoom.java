@@ -58,6 +58,14 @@ final class TableRoom {
         : height;
   }
 
+  /** A row, and the next one where it heads a group; of a row that may be cut its beginning. */
+  double withNext(int index) {
+    List<Row> rows = grid.rows();
+    double own = Math.min(TALL, row(rows.get(index)));
+    boolean heads = rows.get(index).part() && index + 1 < rows.size();
+    return heads ? own + Math.min(TALL, row(rows.get(index + 1))) : own;
+  }
+
   private double foot() {
     return grid.foot().isEmpty() ? 0 : 3.8 * Room.lines(grid.foot(), width(), 1.5);
   }

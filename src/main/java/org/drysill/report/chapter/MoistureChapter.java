@@ -21,6 +21,9 @@ import org.drysill.report.words.Words;
 
 /** Moisture by source, and whether the readings agree with the list. */
 final class MoistureChapter implements Chapter {
+  /** Sources in the chart; the table under it has all of them. */
+  private static final int MOST_ROWS = 16;
+
   private static final Comparator<MoistureResult.Item> GREATEST_FIRST =
       Comparator.comparingDouble((MoistureResult.Item i) -> i.production().likely()).reversed();
 
@@ -61,7 +64,8 @@ final class MoistureChapter implements Chapter {
   private static ChartSpec chart(Desk desk, MoistureResult moisture) {
     Numbers numbers = desk.numbers();
     List<SourceBars.Row> rows = new ArrayList<>();
-    for (MoistureResult.Item item : sorted(moisture)) {
+    List<MoistureResult.Item> items = sorted(moisture);
+    for (MoistureResult.Item item : items.stream().limit(MOST_ROWS).toList()) {
       rows.add(
           new SourceBars.Row(
               Words.capital(Words.shortened(item.label(), 34)),
@@ -76,14 +80,17 @@ final class MoistureChapter implements Chapter {
             numbers.spread(moisture.itemised().value(), Unit.MASS_RATE),
             true));
     String title =
-        Words.capital(Words.shortened(sorted(moisture).get(0).label(), 50))
+        Words.capital(Words.shortened(items.get(0).label(), 50))
             + ": the largest source in the list";
     double most = numbers.onAxis(moisture.itemised().value().high(), Unit.MASS_RATE);
     return new SourceBars(
         new ChartText(
             title,
             numbers.unit(Unit.MASS_RATE),
-            "Published rates, scaled to this household",
+            "Published rates, scaled to this household"
+                + (items.size() > MOST_ROWS
+                    ? "; the " + MOST_ROWS + " largest of " + items.size()
+                    : ""),
             title + ". " + Words.list(rows, r -> r.label() + " " + r.valueText()) + "."),
         Axis.fromZero(Math.max(most, 0.1), 5),
         rows);

@@ -27,6 +27,9 @@ import org.drysill.report.words.Words;
 
 /** What the readings of all rooms tell together: the end of the chapter on sources. */
 final class TogetherBlocks {
+  /** Rooms in one chart: with more it would not share a page. */
+  private static final int MOST_ROWS = 16;
+
   private final Desk desk;
   private final MoistureModelResult model;
 
@@ -43,7 +46,10 @@ final class TogetherBlocks {
       return blocks;
     }
     blocks.add(split());
-    blocks.add(ChartBlocks.of("rooms-modelled", chart()));
+    List<ChartSpec> charts = charts();
+    for (int i = 0; i < charts.size(); i++) {
+      blocks.add(ChartBlocks.of("rooms-modelled" + (i == 0 ? "" : "-" + (i + 1)), charts.get(i)));
+    }
     model.unexplained().forEach(room -> blocks.add(unexplained(room)));
     blocks.add(table());
     glass().ifPresent(blocks::add);
@@ -81,21 +87,34 @@ final class TogetherBlocks {
             + Words.sentence(room.finding().settledBy().orElse("")));
   }
 
-  private ChartSpec chart() {
+  /** One chart, or as many of about equal height on one axis as it takes to stand on pages. */
+  private List<ChartSpec> charts() {
     List<ReadAndModelled.Row> rows = model.rooms().stream().map(this::row).toList();
-    double most = 0;
+    double most = 0.1;
     for (ReadAndModelled.Row row : rows) {
       most =
           Math.max(most, Math.max(row.modelled().high(), row.read().map(Range::high).orElse(0.0)));
     }
+    Axis axis = Axis.fromZero(most, 5);
+    int parts = (rows.size() + MOST_ROWS - 1) / MOST_ROWS;
+    List<ChartSpec> charts = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      int from = i * rows.size() / parts;
+      int to = (i + 1) * rows.size() / parts;
+      charts.add(chart(axis, rows.subList(from, to), i == 0 ? "" : ", continued"));
+    }
+    return charts;
+  }
+
+  private ChartSpec chart(Axis axis, List<ReadAndModelled.Row> rows, String which) {
     String title = "Water in the air of each room beyond that outdoors: read, and by the model";
     return new ReadAndModelled(
         new ChartText(
-            title,
+            title + which,
             desk.numbers().unit(Unit.VAPOUR_CONTENT),
             "Dot: read, with the instruments' errors. Bar: the model, tick at its likely value",
-            title + ". " + Words.list(rows, TogetherBlocks::said) + "."),
-        Axis.fromZero(Math.max(most, 0.1), 5),
+            title + which + ". " + Words.list(rows, TogetherBlocks::said) + "."),
+        axis,
         rows);
   }
 
