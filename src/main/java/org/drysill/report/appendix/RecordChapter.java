@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
-import org.drysill.report.block.Fact;
-import org.drysill.report.block.Facts;
+import org.drysill.report.block.Grid;
 import org.drysill.report.block.Line;
 import org.drysill.report.block.Listing;
 import org.drysill.report.block.Prose;
+import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
 import org.drysill.report.chapter.Chapter;
@@ -17,6 +17,7 @@ import org.drysill.report.evidence.FilesInside;
 import org.drysill.report.evidence.InputFile;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.subject.Provenance;
+import org.drysill.report.table.Cells;
 import org.drysill.report.words.Words;
 import org.drysill.yaml.Problem;
 
@@ -47,7 +48,7 @@ final class RecordChapter implements Chapter {
     List<Block> blocks = new ArrayList<>();
     boolean shared = desk.subject().file().shared();
     blocks.add(new Prose(List.of(), "", "", shared ? SHARED : WHOLE));
-    blocks.add(new Facts(List.of(), facts(provenance, shared)));
+    blocks.add(files(provenance, shared));
     if (!shared) {
       blocks.add(new Subhead(List.of(), "How to check it"));
       blocks.add(new Bullets(List.of(), HOW_TO_CHECK));
@@ -66,33 +67,44 @@ final class RecordChapter implements Chapter {
             blocks));
   }
 
-  private static List<Fact> facts(Provenance provenance, boolean shared) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Made by", provenance.program() + " " + provenance.version()));
-    facts.add(new Fact("Rule set that governs", provenance.ruleSet()));
-    facts.add(
-        new Fact(
+  /** What went in and came out, across the page: a digest takes a line. */
+  private static Grid files(Provenance provenance, boolean shared) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(row("Made by", provenance.program() + " " + provenance.version(), ""));
+    rows.add(row("Rule set that governs", provenance.ruleSet(), ""));
+    rows.add(
+        row(
             "Published figures",
-            provenance.data().files()
-                + " data files that came with the program. SHA-256 "
-                + grouped(provenance.data().sha256())));
-    provenance.inputs().forEach(input -> facts.add(fact(input, shared)));
+            provenance.data().files() + " data files that came with the program.",
+            provenance.data().sha256()));
+    provenance.inputs().forEach(input -> rows.add(row(input, shared)));
     List<String> names = provenance.inputs().stream().map(Provenance.Input::name).toList();
     provenance
         .results()
         .ifPresent(
             digest ->
-                facts.add(
-                    new Fact(
+                rows.add(
+                    row(
                         FilesInside.nameOfResults(names),
-                        "Every figure with its working. SHA-256 " + grouped(digest))));
-    return facts;
+                        "Every figure with its working.",
+                        digest)));
+    return Grid.wide(
+            "",
+            List.of(Cells.words("what", 52), Cells.words("what it is, and its digest")),
+            rows,
+            "")
+        .densely();
   }
 
-  private static Fact fact(Provenance.Input input, boolean shared) {
-    String where = input.inside() || shared ? ". " : ", not inside this file. ";
-    return new Fact(
-        input.name(), input.role().description() + where + "SHA-256 " + grouped(input.sha256()));
+  private static Row row(Provenance.Input input, boolean shared) {
+    String where = input.inside() || shared ? "." : ", not inside this file.";
+    return row(input.name(), input.role().description() + where, input.sha256());
+  }
+
+  private static Row row(String name, String text, String digest) {
+    return Cells.row(
+        Cells.text(name),
+        Cells.text(text, digest.isEmpty() ? "" : "SHA-256 " + grouped(digest)));
   }
 
   /** Eight digits at a time, as they are compared by eye. */

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.drysill.assess.Figure;
 import org.drysill.reference.Citation;
-import org.drysill.report.block.Block;
 import org.drysill.report.block.Entries;
 import org.drysill.report.block.Entry;
+import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.rules.Documents;
@@ -18,6 +18,15 @@ import org.drysill.report.words.Words;
 
 /** The documents, with what of them was used and how it is known. */
 final class SourcesChapter implements Chapter {
+  private static final Prose HOW_KNOWN =
+      new Prose(
+          List.of(),
+          "",
+          "",
+          "Each document with the clauses used and how they are known. Seen: read in a public copy"
+              + " of the document's own text. Memory: remembered and not read again, to be treated"
+              + " as unconfirmed.");
+
   @Override
   public Optional<Section> write(Desk desk) {
     TreeMap<String, List<Citation>> documents = new TreeMap<>();
@@ -28,18 +37,18 @@ final class SourcesChapter implements Chapter {
     if (documents.isEmpty()) {
       return Optional.empty();
     }
-    Entries entries =
-        new Entries(
-            "",
-            documents.entrySet().stream()
-                .map(e -> new Entry(e.getKey(), clauses(e.getValue()), known(e.getValue())))
-                .toList(),
-            "Seen: read in a public copy of the document's own text. Memory: remembered and not"
-                + " read again, to be treated as unconfirmed.");
-    List<Block> blocks = new ArrayList<>(List.of(entries));
-    blocks.addAll(Documents.of(desk));
+    List<Entry> entries = new ArrayList<>();
+    documents.forEach(
+        (name, citations) ->
+            entries.add(new Entry(name, clauses(citations), known(citations))));
+    entries.addAll(Documents.of(desk));
     return Optional.of(
-        new Section("sources", "Where the published figures stand", "Sources", false, blocks));
+        new Section(
+            "sources",
+            "Where the published figures stand",
+            "Sources",
+            false,
+            List.of(HOW_KNOWN, new Entries("", entries, ""))));
   }
 
   private static List<Citation> all(Desk desk) {

@@ -2,6 +2,7 @@ package org.drysill.report.appendix;
 
 import java.util.List;
 import java.util.Optional;
+import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.WorkingFamily;
 import org.drysill.report.block.Workings;
@@ -10,6 +11,16 @@ import org.drysill.report.subject.Desk;
 
 /** How each figure that the margin speaks of came about. */
 final class WorkingsChapter implements Chapter {
+  private static final Prose HOW_TO_READ =
+      new Prose(
+          List.of(),
+          "",
+          "",
+          "Figures by one formula stand together under it: w4, w4.2, w4.3. The first is written"
+              + " out. The others leave out what they share with it: words of the name, units,"
+              + " what a symbol stands for and on what a value rests. Sources and remarks printed"
+              + " at an earlier formula are not printed again but named as at that one.");
+
   @Override
   public Optional<Section> write(Desk desk) {
     List<WorkingFamily> families = desk.index().families(desk.numbers());
@@ -21,6 +32,6 @@ final class WorkingsChapter implements Chapter {
                 "How each figure came about",
                 "Workings",
                 false,
-                List.of(new Workings(List.of(), families))));
+                List.of(HOW_TO_READ, new Workings(List.of(), families))));
   }
 }

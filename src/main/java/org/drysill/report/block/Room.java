@@ -15,6 +15,9 @@ final class Room {
   private static final double WHOLE = 172;
   private static final double READING_LINE = 4.7;
   private static final double READING_LETTER = 1.75;
+  private static final double STEP = 111;
+  private static final double MORE_LINE = 4.6;
+  private static final double MORE_LETTER = 1.6;
   private static final double CAUTION_LINE = 4.2;
   private static final double CAUTION_LETTER = 1.6;
   private static final double SUBHEAD = 5;
@@ -25,10 +28,15 @@ final class Room {
 
   private static final double LONGEST_WHOLE_MAP = 100;
 
-  private final List<Block> blocks;
+  /** How much of the height small print takes. */
+  private static final double COMPACT = 0.85;
 
-  Room(List<Block> blocks) {
+  private final List<Block> blocks;
+  private final double scale;
+
+  Room(List<Block> blocks, boolean compact) {
     this.blocks = blocks;
+    this.scale = compact ? COMPACT : 1;
   }
 
   /** For the heading of a section, together with what follows it [mm]. */
@@ -39,7 +47,7 @@ final class Room {
 
   /** For a block, together with what follows it where it is a heading [mm]. */
   double at(int index) {
-    return Math.min(MOST, asked(index));
+    return Math.min(MOST, scale * asked(index));
   }
 
   private double asked(int index) {
@@ -47,7 +55,7 @@ final class Room {
     if (block instanceof Subhead subhead) {
       return SUBHEAD
           + READING_LINE * lines(subhead.text())
-          + (index + 1 < blocks.size() ? at(index + 1) : 0);
+          + (index + 1 < blocks.size() ? asked(index + 1) : 0);
     } else if (block instanceof Prose prose) {
       return 1 + READING_LINE * Math.min(3, lines(prose.lead() + prose.text()));
     } else if (block instanceof Grid grid) {
@@ -68,11 +76,11 @@ final class Room {
   }
 
   private static double step(Step step) {
-    double text = lines(step.title() + " " + step.text());
-    double more = step.more().stream().mapToDouble(Room::lines).sum();
+    double text = lines(step.title() + " " + step.text(), STEP, READING_LETTER);
+    double more = step.more().stream().mapToDouble(m -> lines(m, STEP, MORE_LETTER)).sum();
     double cautions = step.cautions().stream().mapToDouble(Room::caution).sum();
     double notes = step.margin().isEmpty() ? 0 : NOTES;
-    return Math.max(notes, READING_LINE * (text + more) + cautions + 6);
+    return Math.max(notes, READING_LINE * text + MORE_LINE * more + cautions + 6);
   }
 
   private static double caution(CautionBlock caution) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Unit;
+import org.drysill.options.FirstThing;
 import org.drysill.options.NotHere;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.RankedMeasure;
@@ -35,10 +36,7 @@ final class OptionsChapter implements Chapter {
       return Optional.empty();
     }
     List<Block> blocks = new ArrayList<>();
-    if (!options.first().isEmpty()) {
-      blocks.add(new Subhead(List.of(), "Before anything else"));
-      options.first().forEach(f -> blocks.add(FirstSteps.step(desk, f)));
-    }
+    first(desk, blocks);
     options
         .packages()
         .ifPresentOrElse(
@@ -64,6 +62,26 @@ final class OptionsChapter implements Chapter {
     }
     return Optional.of(
         new Section("options", heading(options), "What could be done", true, blocks));
+  }
+
+  /** What comes before every measure; an owner has read it on the first pages. */
+  private static void first(Desk desk, List<Block> blocks) {
+    List<FirstThing> first = desk.subject().options().first();
+    if (first.isEmpty()) {
+      return;
+    }
+    blocks.add(new Subhead(List.of(), "Before anything else"));
+    if (desk.plain()) {
+      blocks.add(
+          new Prose(
+              List.of(),
+              "",
+              "",
+              Words.capital(Words.count(first.size(), "thing comes", "things come"))
+                  + " before every measure. They stand in full under “What to do and when”."));
+    } else {
+      first.forEach(f -> blocks.add(FirstSteps.step(desk, f)));
+    }
   }
 
   /** The measures of the best package in full, and the others in the table alone. */

@@ -186,13 +186,32 @@ final class PackageBlocks {
   private Row row(MeasurePackage one) {
     return Cells.row(
         Cells.text(one.name()),
-        Cells.text(one.steps().isEmpty() ? "nothing" : String.join("; ", one.titles())),
+        Cells.text(measures(one)),
         Cells.value(numbers, one.firstCost()),
         Cells.text(numbers.plain(one.runningCost())),
         Cells.text(numbers.plain(one.annualCost())),
         Cells.text(Integer.toString(one.mouldMonths())),
         Cells.text(numbers.plain(one.lacks())),
         Cells.text(Integer.toString(one.wetGlassMonths())));
+  }
+
+  /** The measures of a package; where most are those of the best one, what differs. */
+  private String measures(MeasurePackage one) {
+    MeasurePackage best = packages.best().get(0);
+    if (one.steps().isEmpty()) {
+      return "nothing";
+    }
+    List<String> more = new ArrayList<>(one.titles());
+    more.removeAll(best.titles());
+    List<String> less = new ArrayList<>(best.titles());
+    less.removeAll(one.titles());
+    boolean like = !one.equals(best) && more.size() + less.size() < one.titles().size();
+    return like
+        ? "as "
+            + best.name()
+            + (less.isEmpty() ? "" : ", without: " + String.join("; ", less))
+            + (more.isEmpty() ? "" : (less.isEmpty() ? ", with: " : "; but with: ") + String.join("; ", more))
+        : String.join("; ", one.titles());
   }
 
   /** The best one: why, the order of works, what it takes, what is not money. */

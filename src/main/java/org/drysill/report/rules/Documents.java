@@ -8,8 +8,6 @@ import org.drysill.assess.Unit;
 import org.drysill.assess.ventilation.QuotedAirChange;
 import org.drysill.assess.ventilation.RoomRule;
 import org.drysill.assess.ventilation.RuleComparison;
-import org.drysill.report.block.Block;
-import org.drysill.report.block.Entries;
 import org.drysill.report.block.Entry;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.words.Words;
@@ -18,8 +16,11 @@ import org.drysill.report.words.Words;
 public final class Documents {
   private Documents() {}
 
-  /** Every document once, with the place where it applies or the figure that it prints. */
-  public static List<Block> of(Desk desk) {
+  /**
+   * Every document once, with the place where it applies or the figure that it prints, under words
+   * that say which.
+   */
+  public static List<Entry> of(Desk desk) {
     Map<String, String> rules = new LinkedHashMap<>();
     for (RuleComparison rule : desk.subject().ventilation().comparisons()) {
       put(rules, rule.title(), rule.edition(), rule.place());
@@ -35,20 +36,17 @@ public final class Documents {
           (a, b) -> a + " and " + b);
     }
     String ach = " " + desk.numbers().unit(Unit.AIR_CHANGE);
-    List<Block> blocks = new ArrayList<>();
-    add(blocks, "Documents of the rule sets, by the names that they have side by side", rules, "");
-    add(blocks, "Documents of the figures that people are told", told, ach);
-    return blocks;
+    List<Entry> entries = new ArrayList<>();
+    add(entries, "Documents of the rule sets, by the names that they have side by side", rules, "");
+    add(entries, "Documents of the figures that people are told", told, ach);
+    return entries;
   }
 
   private static void add(
-      List<Block> blocks, String title, Map<String, String> documents, String unit) {
+      List<Entry> entries, String title, Map<String, String> documents, String unit) {
     if (!documents.isEmpty()) {
-      List<Entry> items =
-          documents.entrySet().stream()
-              .map(e -> new Entry(e.getValue() + unit, e.getKey(), ""))
-              .toList();
-      blocks.add(new Entries(title, items, ""));
+      entries.add(new Entry("", title, ""));
+      documents.forEach((document, what) -> entries.add(new Entry(what + unit, document, "")));
     }
   }
 

@@ -5,10 +5,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drysill.report.block.ChartBlock;
 import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.chart.ChartSpec;
+import org.drysill.report.household.Household;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.verdict.VerdictPage;
@@ -61,8 +63,11 @@ public record ReportView(
     // Order matters: the numbers of the workings follow the order in which they are spoken of.
     Section verdict = VerdictPage.of(desk);
     List<Section> sections = new ArrayList<>();
+    boolean behind = false;
     for (Chapter chapter : Plan.of(subject.edition())) {
-      chapter.write(desk).ifPresent(sections::add);
+      Optional<Section> section = chapter.write(desk);
+      (behind ? section.map(Section::compactly) : section).ifPresent(sections::add);
+      behind |= chapter == Household.BEHIND;
     }
     var visit = subject.survey().visit();
     return new ReportView(

@@ -110,19 +110,23 @@ public final class Numbers {
 
   /**
    * The value with its bounds and its unit, with the digits that someone needs who redoes a
-   * calculation: three that count, where the usual print has fewer.
+   * calculation: three that count, of the value or of what it is uncertain by where that is more.
    */
   public String worked(Range kept, Unit unit) {
+    return withUnit(workedPlain(kept, unit), unit);
+  }
+
+  /** The same without its unit. */
+  public String workedPlain(Range kept, Unit unit) {
     PrintedUnit printed = PrintedUnit.of(unit, system);
     double likely = printed.convert(kept.likely());
-    double size = likely == 0 ? printed.convert(kept.high()) : likely;
+    double half = (printed.convert(kept.high()) - printed.convert(kept.low())) / 2;
     int usual = printed.decimals().of(likely);
-    int decimals = Decimals.worked(size, usual);
+    int decimals = Decimals.worked(Math.max(Math.abs(likely), half), usual);
     String number = worked(likely, decimals, usual);
     String low = worked(printed.convert(kept.low()), decimals, usual);
     String high = worked(printed.convert(kept.high()), decimals, usual);
-    return withUnit(
-        low.equals(high) ? number : number + JOIN + "(" + between(low, high) + ")", unit);
+    return low.equals(high) ? number : number + JOIN + "(" + between(low, high) + ")";
   }
 
   /** Without the zeros at its end that the usual print would not have. */

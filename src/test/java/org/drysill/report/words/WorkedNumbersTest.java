@@ -37,4 +37,11 @@ class WorkedNumbersTest {
     assertThat(NUMBERS.worked(new Range(-1.5, 0, 1.5), Unit.KELVIN))
         .isEqualTo("0.0\u00a0(−1.5\u00a0to\u00a01.5)\u00a0K");
   }
+
+  @Test
+  void a_value_near_nought_has_no_more_digits_than_its_uncertainty_bears() {
+    assertThat(NUMBERS.worked(new Range(-2.29023, -0.00718, 2.5114), Unit.KELVIN))
+        .isEqualTo("−0.01\u00a0(−2.29\u00a0to\u00a02.51)\u00a0K");
+    assertThat(NUMBERS.workedPlain(Range.exactly(0.006), Unit.METRE)).isEqualTo("0.006");
+  }
 }
