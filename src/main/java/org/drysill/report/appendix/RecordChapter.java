@@ -103,8 +103,7 @@ final class RecordChapter implements Chapter {
 
   private static Row row(String name, String text, String digest) {
     return Cells.row(
-        Cells.text(name),
-        Cells.text(text, digest.isEmpty() ? "" : "SHA-256 " + grouped(digest)));
+        Cells.text(name), Cells.text(text, digest.isEmpty() ? "" : "SHA-256 " + grouped(digest)));
   }
 
   /** Eight digits at a time, as they are compared by eye. */

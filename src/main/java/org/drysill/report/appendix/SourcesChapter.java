@@ -39,8 +39,7 @@ final class SourcesChapter implements Chapter {
     }
     List<Entry> entries = new ArrayList<>();
     documents.forEach(
-        (name, citations) ->
-            entries.add(new Entry(name, clauses(citations), known(citations))));
+        (name, citations) -> entries.add(new Entry(name, clauses(citations), known(citations))));
     entries.addAll(Documents.of(desk));
     return Optional.of(
         new Section(

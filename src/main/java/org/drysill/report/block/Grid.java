@@ -51,7 +51,9 @@ public record Grid(
     return rows.stream().map(room::isTall).toList();
   }
 
-  /** What each row asks for where it begins: the head of a group has room for its first row [mm]. */
+  /**
+   * What each row asks for where it begins: the head of a group has room for its first row [mm].
+   */
   public List<String> rowRooms() {
     TableRoom room = new TableRoom(this);
     return IntStream.range(0, rows.size())

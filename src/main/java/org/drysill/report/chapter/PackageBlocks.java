@@ -210,7 +210,9 @@ final class PackageBlocks {
         ? "as "
             + best.name()
             + (less.isEmpty() ? "" : ", without: " + String.join("; ", less))
-            + (more.isEmpty() ? "" : (less.isEmpty() ? ", with: " : "; but with: ") + String.join("; ", more))
+            + (more.isEmpty()
+                ? ""
+                : (less.isEmpty() ? ", with: " : "; but with: ") + String.join("; ", more))
         : String.join("; ", one.titles());
   }
 

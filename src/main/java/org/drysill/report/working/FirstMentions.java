@@ -37,8 +37,7 @@ final class FirstMentions {
       }
     }
     if (!before.isEmpty()) {
-      said.add(
-          (said.isEmpty() ? "" : "further ") + what + " as at " + String.join(", ", before));
+      said.add((said.isEmpty() ? "" : "further ") + what + " as at " + String.join(", ", before));
     }
     return said;
   }

@@ -31,8 +31,7 @@ final class Inputs {
    * @param working the number of an input's own working, where it has one
    * @param explained the symbols that were explained before; more are added
    */
-  Inputs(
-      Numbers numbers, Function<Input, Optional<String>> working, Set<String> explained) {
+  Inputs(Numbers numbers, Function<Input, Optional<String>> working, Set<String> explained) {
     this.numbers = numbers;
     this.working = working;
     this.explained = explained;
@@ -53,7 +52,10 @@ final class Inputs {
         sameUnit
             ? numbers.workedPlain(input.value(), input.unit())
             : numbers.worked(input.value(), input.unit());
-    return input.symbol() + " = " + value + (first || unnamed ? named(input, number) : where(input, number, before));
+    return input.symbol()
+        + " = "
+        + value
+        + (first || unnamed ? named(input, number) : where(input, number, before));
   }
 
   private static String named(Input input, Optional<String> number) {

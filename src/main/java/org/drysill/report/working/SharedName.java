@@ -19,8 +19,7 @@ final class SharedName {
   SharedName(List<String> names) {
     this.names = names.stream().map(name -> Arrays.asList(name.split(" "))).toList();
     int shortest = this.names.stream().mapToInt(List::size).min().orElse(0);
-    this.common =
-        (int) IntStream.range(0, shortest).takeWhile(this::isCommon).count();
+    this.common = (int) IntStream.range(0, shortest).takeWhile(this::isCommon).count();
   }
 
   /** The name as it is printed: empty where it is that of the first, too. */

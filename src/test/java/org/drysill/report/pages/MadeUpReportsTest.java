@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Reports of made-up homes whose pages must be clean: one room with nothing told, everything told,
- * 30 rooms, each edition, letter paper in inch-pound, names of 300 letters. {@link MadeUpReports} does the same for as
- * many as wanted.
+ * 30 rooms, each edition, letter paper in inch-pound, names of 300 letters. {@link MadeUpReports}
+ * does the same for as many as wanted.
  */
 class MadeUpReportsTest {
   @TempDir private static Path folder;

@@ -81,9 +81,10 @@ class WorkingIndexTest {
     index.mark(bath);
     index.mark(loft);
     WorkingFamily family = index.families(NUMBERS).get(0);
-    assertThat(family.note())
-        .isEqualTo("In all of them dT = 3.0\u00a0K, Warming, assumed.");
-    assertThat(family.items()).extracting(WorkingEntry::name).containsExactly("Warm air of the bath", "Loft");
+    assertThat(family.note()).isEqualTo("In all of them dT = 3.0\u00a0K, Warming, assumed.");
+    assertThat(family.items())
+        .extracting(WorkingEntry::name)
+        .containsExactly("Warm air of the bath", "Loft");
     assertThat(family.items())
         .extracting(WorkingEntry::inputs)
         .containsExactly("T = 12.0\u00a0°C, Air of the attic, w2", "T = 18.0 (w2.2)");
