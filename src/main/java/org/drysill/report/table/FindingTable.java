@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
+import org.drysill.assess.Verdict;
 import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Note;
@@ -17,6 +18,7 @@ import org.drysill.report.words.Words;
 
 /** Findings as rows: provided, asked, a bar with range and requirement, the verdict. */
 public final class FindingTable {
+  private static final int ASKED_MM = 15;
   private static final int BAR_MM = 20;
 
   private FindingTable() {}
@@ -43,7 +45,7 @@ public final class FindingTable {
         List.of(
             Cells.words(""),
             Cells.numbers(unit.isEmpty() ? "found" : "found, " + unit, 27),
-            Cells.numbers("asked", 13),
+            Cells.numbers("asked", ASKED_MM),
             Cells.words("range and requirement", BAR_MM),
             Cells.words("verdict", 20)),
         rows,
@@ -82,11 +84,16 @@ public final class FindingTable {
         .orElse(Cells.text(Cells.NOTHING));
   }
 
+  /** What is asked; with its bounds where they are why the two cannot be told apart. */
   private static Cell required(Numbers numbers, Finding finding) {
     Rounding rounding = towardsFailing(finding) == Rounding.DOWN ? Rounding.UP : Rounding.DOWN;
     return finding
         .required()
-        .map(f -> Cells.text(numbers.plain(f.likely(), f.unit(), rounding)))
+        .map(
+            f ->
+                finding.verdict() == Verdict.UNKNOWN
+                    ? Cells.value(numbers, f.value(), f.unit(), rounding)
+                    : Cells.text(numbers.plain(f.likely(), f.unit(), rounding)))
         .orElse(Cells.text(Cells.NOTHING));
   }
 
