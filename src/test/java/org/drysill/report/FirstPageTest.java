@@ -32,8 +32,7 @@ class FirstPageTest {
   @ValueSource(strings = {"owners-bungalow", "top-floor-flat"})
   void what_is_asked_has_its_bounds_where_they_decide(String name) {
     assertThat(Rendered.example(name).first())
-        .anyMatch(
-            line -> line.matches(".*0\\.\\d+ \\(0\\.\\d+–[01]\\.\\d+\\) 0\\.\\d+.* not told"))
+        .anyMatch(line -> line.matches(".*0\\.\\d+ \\(0\\.\\d+–[01]\\.\\d+\\) 0\\.\\d+.* not told"))
         .anyMatch(line -> line.matches("[^0-9]*\\(0\\.\\d+–[01]\\.\\d+\\)"));
   }
 }
