@@ -19,16 +19,20 @@ record FirstThings(Assessment assessment, OptionsBasis basis) {
   /**
    * All of them.
    *
-   * @param causes water from elsewhere
-   * @param defects fans and ducts to be mended, with what that does and costs
+   * @param causes water from elsewhere whose amount is not known
+   * @param defects what is mended, with what that does and costs
    */
   List<FirstThing> of(List<Candidate> causes, List<Costed> defects) {
+    List<ShownCaution> unsafe =
+        assessment.cautions().shown().stream()
+            .filter(c -> unsafe(c.caution().trigger()))
+            .toList();
+    List<Costed> apart = defects.stream().filter(d -> unsafe.stream().noneMatch(c -> ends(d, c))).toList();
     return Stream.of(
-            assessment.cautions().shown().stream()
-                .filter(c -> unsafe(c.caution().trigger()))
-                .map(FirstThings::appliance),
+            unsafe.stream().map(c -> appliance(c, defects)),
+            apart.stream().filter(FirstThings::endsSources).map(this::defect),
             causes.stream().map(this::cause),
-            defects.stream().map(this::defect))
+            apart.stream().filter(d -> !endsSources(d)).map(this::defect))
         .flatMap(s -> s)
         .toList();
   }
@@ -39,15 +43,27 @@ record FirstThings(Assessment assessment, OptionsBasis basis) {
         || trigger == Trigger.UNFLUED_HEATER;
   }
 
-  private static FirstThing appliance(ShownCaution caution) {
+  private static boolean endsSources(Costed defect) {
+    return defect.studied().candidate().measure().endsSources();
+  }
+
+  /** True where mending it is what a caution about an unsafe appliance asks for. */
+  private static boolean ends(Costed defect, ShownCaution caution) {
+    return endsSources(defect)
+        && caution.caution().trigger() == Trigger.UNFLUED_HEATER
+        && defect.studied().candidate().measure().cautions().contains(caution.id());
+  }
+
+  private static FirstThing appliance(ShownCaution caution, List<Costed> defects) {
+    Optional<Costed> replaced = defects.stream().filter(d -> ends(d, caution)).findFirst();
     return new FirstThing(
         caution.id(),
         caution.caution().ask(),
         caution.because(),
         caution.rooms(),
         List.of(caution.id()),
-        Optional.empty(),
-        Optional.empty());
+        replaced.map(r -> r.studied().effect()),
+        replaced.map(Costed::money));
   }
 
   private FirstThing cause(Candidate cause) {

@@ -11,6 +11,8 @@ import org.drysill.reference.Citation;
  *
  * @param first what comes before every measure: unsafe appliances, leaks, water from outside, fans
  *     that are there and do not work
+ * @param repaired how far that is taken as done in what follows; empty where nothing comes first
+ *     but safety
  * @param ranked the measures with a shown effect here that the budget reaches, best first
  * @param beyondBudget the measures with a shown effect that are dearer than the budget, ranked
  *     among themselves; none where the survey states no budget
@@ -30,6 +32,7 @@ import org.drysill.reference.Citation;
  */
 public record OptionsResult(
     List<FirstThing> first,
+    Optional<Repaired> repaired,
     List<RankedMeasure> ranked,
     List<RankedMeasure> beyondBudget,
     List<NotHere> notHere,

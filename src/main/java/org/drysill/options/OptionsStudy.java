@@ -20,6 +20,8 @@ import org.drysill.options.rank.InTurn;
 import org.drysill.options.rank.Purse;
 import org.drysill.options.rank.RankedMeasures;
 import org.drysill.options.rank.Ranking;
+import org.drysill.options.repair.RepairedHome;
+import org.drysill.options.repair.Repairs;
 import org.drysill.options.site.Candidate;
 import org.drysill.reference.Citation;
 import org.drysill.reference.cautions.Trigger;
@@ -28,15 +30,24 @@ import org.drysill.reference.measures.Measure;
 /**
  * Studies every published measure in a home, one by one, and ranks those that have an effect.
  *
- * <p>Sift, cost, compare, rank: each step takes what the one before it made.
+ * <p>Sift, cost, compare, rank: each step takes what the one before it made. What comes before
+ * every measure is taken as done where the survey says enough of it: measures and packages are
+ * studied on the home as it is then.
  */
 public final class OptionsStudy {
+  private final Assessment today;
   private final Assessment assessment;
   private final OptionsBasis basis;
+  private final Sieve.Sifted sifted;
+  private final Optional<RepairedHome> repaired;
 
-  private OptionsStudy(Assessment assessment, OptionsBasis basis) {
-    this.assessment = assessment;
+  private OptionsStudy(Assessment today, OptionsBasis basis) {
+    Sieve.Sifted first = Sieve.sift(today, basis);
+    this.today = today;
     this.basis = basis;
+    this.repaired = RepairedHome.of(today, basis, first.defects());
+    this.assessment = repaired.map(RepairedHome::then).orElse(today);
+    this.sifted = repaired.map(r -> Sieve.siftAgain(first, r.then(), basis)).orElse(first);
   }
 
   /**
@@ -50,11 +61,12 @@ public final class OptionsStudy {
   }
 
   private OptionsResult study() {
-    Sieve.Sifted sifted = Sieve.sift(assessment, basis);
     MoneyStudy money = new MoneyStudy(assessment, basis);
     List<FirstThing> first =
-        new FirstThings(assessment, basis)
-            .of(sifted.causes(), sifted.defects().stream().map(money::of).toList());
+        new FirstThings(today, basis)
+            .of(
+                sifted.causes(),
+                sifted.defects().stream().map(new MoneyStudy(today, basis)::of).toList());
     List<Entry> entries = entries(sifted.working().stream().map(money::of).toList());
     Purse purse = Purse.of(assessment.home());
     Ranking ranking = new Ranking(basis.defaults().step().likely());
@@ -65,6 +77,7 @@ public final class OptionsStudy {
         PackageStudy.of(assessment, basis, ranking.ranked(entries), money.airBill());
     return new OptionsResult(
         first,
+        new Repairs(today, basis).told(repaired, sifted.defects(), sifted.causes()),
         ranked,
         words.beyond(ranking.ranked(entries.stream().filter(purse::isBeyond).toList())),
         sifted.notHere(),
@@ -75,9 +88,9 @@ public final class OptionsStudy {
             .flatMap(PackagesResult::sureness)
             .map(new NextReadings(assessment, basis.advice())::of)
             .orElse(List.of()),
-        new FanCosts(assessment, basis).all(),
+        new FanCosts(today, basis).all(),
         ranking.rule(),
-        cautions(entries, sifted),
+        cautions(entries),
         OptionAssumptions.of(basis.defaults(), assessment.home()),
         sources(entries));
   }
@@ -104,17 +117,17 @@ public final class OptionsStudy {
     List<ShownCaution> shown = cautions(costed.studied().candidate());
     boolean untested =
         shown.stream().anyMatch(c -> c.caution().trigger() == Trigger.OPEN_FLUE_WITH_EXTRACT)
-            && basis.cautions().openFlued(assessment.home());
+            && basis.cautions().openFlued(today.home());
     return new Entry(costed, shown, !untested);
   }
 
   private List<ShownCaution> cautions(Candidate candidate) {
     return basis
         .cautions()
-        .ofWork(candidate.measure().cautions(), assessment.home(), candidate.rooms());
+        .ofWork(candidate.measure().cautions(), today.home(), candidate.rooms());
   }
 
-  private List<ShownCaution> cautions(List<Entry> entries, Sieve.Sifted sifted) {
+  private List<ShownCaution> cautions(List<Entry> entries) {
     Map<String, ShownCaution> once = new LinkedHashMap<>();
     Stream.of(
             sifted.causes().stream().map(this::cautions),

@@ -3,7 +3,10 @@ package org.drysill.options;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.options.effect.EffectStudy;
 import org.drysill.options.effect.Studied;
@@ -35,8 +38,8 @@ final class Sieve {
   /**
    * What is left in each sieve.
    *
-   * @param causes water from elsewhere, to be mended before all
-   * @param defects what is there and does not work, to be mended before all
+   * @param causes water from elsewhere, to be mended before all, whose amount is not known
+   * @param defects what is to be mended before all and has an effect that can be reckoned
    * @param working measures with a shown effect
    * @param notHere the others, with the reason
    */
@@ -51,12 +54,46 @@ final class Sieve {
   }
 
   static Sifted sift(Assessment assessment, OptionsBasis basis) {
-    return new Sieve(assessment, basis).sift();
+    return new Sieve(assessment, basis).sift(basis.catalogue().measures());
   }
 
-  private Sifted sift() {
+  /**
+   * What remains to be done once the causes and defects are mended.
+   *
+   * @param first what was sifted from the home as it is
+   * @param then the home with them mended
+   */
+  static Sifted siftAgain(Sifted first, Assessment then, OptionsBasis basis) {
+    Map<Boolean, List<Measure>> measures =
+        basis.catalogue().measures().stream()
+            .collect(Collectors.partitioningBy(Measure::isBeforeAll));
+    List<String> before = measures.get(true).stream().map(Measure::id).toList();
+    Sifted again = new Sieve(then, basis).sift(measures.get(false));
+    return new Sifted(
+        first.causes(),
+        first.defects(),
+        again.working(),
+        Stream.concat(
+                again.notHere().stream().map(n -> onceMended(n, first)),
+                first.notHere().stream().filter(n -> before.contains(n.measure())))
+            .sorted(Comparator.comparing(NotHere::kind))
+            .toList());
+  }
+
+  /** A reason that does not hold in the home as found says so. */
+  private static NotHere onceMended(NotHere then, Sifted first) {
+    return first.notHere().contains(then)
+        ? then
+        : new NotHere(
+            then.measure(),
+            then.title(),
+            then.kind(),
+            "with what comes first done, " + then.because());
+  }
+
+  private Sifted sift(List<Measure> measures) {
     Placings placings = new Placings(assessment, basis);
-    for (Measure measure : basis.catalogue().measures()) {
+    for (Measure measure : measures) {
       Placing placing = placings.of(measure);
       placing.refusal().ifPresent(notHere::add);
       placing.candidates().forEach(this::sift);
@@ -72,7 +109,10 @@ final class Sieve {
           NotHere.Kind.UNSAFE,
           "no extract fan belongs in a room with a solid-fuel appliance");
     } else if (mendsACause(candidate.measure())) {
-      causes.add(candidate);
+      effects
+          .of(candidate)
+          .filter(s -> s.water().likely() > 0)
+          .ifPresentOrElse(defects::add, () -> causes.add(candidate));
     } else {
       study(candidate);
     }
@@ -95,7 +135,10 @@ final class Sieve {
     }
   }
 
-  /** What comes first and moves neither air nor heat: a leak, a gutter, a survey. */
+  /**
+   * What comes first and moves no air: a leak, a gutter, a survey. It has an effect that can be
+   * reckoned where the survey says how much water it is about.
+   */
   private static boolean mendsACause(Measure measure) {
     return measure.isBeforeAll() && measure.air().isEmpty();
   }

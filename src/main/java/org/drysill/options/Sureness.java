@@ -56,6 +56,8 @@ public record Sureness(int samples, int packages, List<Result> results, List<Inp
     MOMENT,
     /** An error of the instruments that read humidity. */
     INSTRUMENT,
+    /** How much a defect that is put in order first does today. */
+    REPAIR,
     /** The vapour excess of a room as it was logged or taken. */
     EXCESS,
     /** The temperature factor of a cold place. */

@@ -9,6 +9,7 @@ import org.drysill.reference.cautions.CautionFacts;
 import org.drysill.survey.ColdSpot;
 import org.drysill.survey.Fan;
 import org.drysill.survey.FanKind;
+import org.drysill.survey.MoistureSource;
 import org.drysill.survey.MouldSeen;
 
 /** What notes and cold spots say about mould, water from elsewhere and fans out of use. */
@@ -36,10 +37,12 @@ final class Signs {
         || spots.stream().anyMatch(s -> s.mouldSeen().equals(Optional.of(MouldSeen.EXTENSIVE)));
   }
 
-  /** Room ids whose notes point to water from elsewhere, with the word that does. */
+  /** The word of a room's notes, or of a source listed in it, that points to such water. */
   static Optional<String> ingress(RoomFacts room, CautionFacts facts) {
     return Stream.concat(
-            room.room().notes().stream(),
+            Stream.concat(
+                room.room().notes().stream(),
+                room.room().moistureSources().stream().map(MoistureSource::kind)),
             room.room().coldSpots().stream().flatMap(s -> s.notes().stream()))
         .flatMap(t -> NoteWords.find(t, facts.ingressWords(), facts.denials()).stream())
         .findFirst();

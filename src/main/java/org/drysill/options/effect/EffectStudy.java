@@ -8,6 +8,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.moisture.MoistureResult.Item;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.options.MeasureEffect;
@@ -58,6 +59,18 @@ public final class EffectStudy {
     return production.likely();
   }
 
+  /** All the water that the home gives off, by its sources and by its readings [kg/s]. */
+  public Figure water() {
+    return production;
+  }
+
+  /** The sources of water that a candidate touches. */
+  public List<Item> sources(Candidate candidate) {
+    return candidate.measure().moisture().stream()
+        .flatMap(m -> moisture.sources(candidate, m))
+        .toList();
+  }
+
   /** The effect of a candidate; empty where its flow cannot be told. */
   public Optional<Studied> of(Candidate candidate) {
     Optional<AirEffect> air = candidate.measure().air();
@@ -77,7 +90,7 @@ public final class EffectStudy {
             .flatMap(a -> flow.map(f -> FlowChange.of(a.moves(), f.mean(), replaced)))
             .orElse(FlowChange.NONE);
     Range water = moisture.water(candidate);
-    Range ratio = zone.dilution(change).times(moisture.left(water));
+    Range ratio = zone.dilution(change).times(moisture.left(candidate, water));
     MeasureEffect effect = effect(candidate, flow, change, water, ratio);
     return new Studied(
         candidate,

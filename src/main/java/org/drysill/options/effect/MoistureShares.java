@@ -1,6 +1,7 @@
 package org.drysill.options.effect;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.RoomFacts;
@@ -45,12 +46,17 @@ record MoistureShares(
 
   /** The sources that the effect touches, together [kg/s]. */
   private Range touched(Candidate candidate, MoistureEffect effect) {
-    return moisture.items().stream()
-        .filter(i -> effect.sources().contains(i.kind()))
-        .filter(i -> within(candidate, i))
+    return sources(candidate, effect)
         .map(MoistureResult.Item::production)
         .map(Figure::value)
         .reduce(Range.exactly(0), Range::plus);
+  }
+
+  /** The sources that the effect touches. */
+  Stream<MoistureResult.Item> sources(Candidate candidate, MoistureEffect effect) {
+    return moisture.items().stream()
+        .filter(i -> effect.sources().contains(i.kind()))
+        .filter(i -> within(candidate, i));
   }
 
   /** True for sources of its room; those that are assumed stand in no room and count everywhere. */
@@ -82,8 +88,25 @@ record MoistureShares(
     return Math.max(0, 1 - provided / finding.required().orElseThrow().likely());
   }
 
-  /** G' / G [1]. */
-  Range left(Range water) {
+  /**
+   * G' / G [1]. What ends a source takes away what that source gives, be it more or less than is
+   * likely; the other sources give what they likely do.
+   */
+  Range left(Candidate candidate, Range water) {
+    return candidate.measure().endsSources() ? rest(water) : left(water);
+  }
+
+  private Range rest(Range water) {
+    double others = Math.max(0, all - water.likely());
+    return SteadyZone.ordered(
+        rest(others, water.high()), rest(others, water.likely()), rest(others, water.low()));
+  }
+
+  private static double rest(double others, double water) {
+    return others + water > 0 ? others / (others + water) : 1;
+  }
+
+  private Range left(Range water) {
     return SteadyZone.ordered(left(water.high()), left(water.likely()), left(water.low()));
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Basis;
 import org.drysill.assess.OutdoorClimate;
@@ -17,18 +18,29 @@ import org.drysill.physics.Range;
 import org.drysill.physics.air.Iso13788Vapour;
 
 /** The indoor vapour of a home with its excess multiplied; rooms without a reading too. */
-record ScaledVapour(Assessment assessment) {
+public record ScaledVapour(Assessment assessment) {
 
+  /** All rooms alike. */
   IndoorVapours times(Range ratio) {
+    return times(room -> ratio, ratio);
+  }
+
+  /**
+   * Each room by its own ratio.
+   *
+   * @param ratios of a room, by the survey's id [1]
+   * @param home of the home as a whole [1]
+   */
+  public IndoorVapours times(Function<String, Range> ratios, Range home) {
     Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
     for (RoomFacts room : assessment.home().rooms()) {
       assessment
           .vapour()
           .of(room.id())
           .or(() -> judged(room))
-          .ifPresent(v -> rooms.put(room.id(), scaled(v, ratio)));
+          .ifPresent(v -> rooms.put(room.id(), scaled(v, ratios.apply(room.id()))));
     }
-    return new IndoorVapours(assessment.vapour().home().map(v -> scaled(v, ratio)), rooms);
+    return new IndoorVapours(assessment.vapour().home().map(v -> scaled(v, home)), rooms);
   }
 
   /**

@@ -199,9 +199,7 @@ final class PackageAnswer {
 
   private List<String> limits() {
     List<String> limits = new ArrayList<>();
-    limits.add(
-        "Months, days and money of a package are those at the likely values. What comes before all"
-            + " is not taken as mended: once it is, less may do.");
+    limits.add("Months, days and money of a package are those at the likely values.");
     limits.add(
         assessment.model().zones().isPresent()
             ? "The rooms exchange air as the readings of all rooms leave it."

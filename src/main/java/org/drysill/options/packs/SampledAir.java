@@ -1,6 +1,7 @@
 package org.drysill.options.packs;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,7 @@ final class SampledAir {
       this.states = Optional.of(drawn);
       take(drawn);
       doubts(known, drawn);
+      repaired(known, draws);
     } else {
       this.states = Optional.empty();
       draw(draws);
@@ -198,6 +200,28 @@ final class SampledAir {
             Basis.MEASURED,
             "the accuracy of the instrument",
             drawn.stream().map(HomeState::outdoors).toList()));
+  }
+
+  /** The deviates of what is put in order first come after those of the readings. */
+  private void repaired(HomeStates known, Draws draws) {
+    List<Optional<String>> names = known.repaired();
+    for (int i = 0; i < names.size(); i++) {
+      String unknown = "model." + (known.unknowns() - names.size() + i);
+      names
+          .get(i)
+          .map(name -> repair(unknown, name, draws.of(unknown)))
+          .ifPresent(doubts::add);
+    }
+  }
+
+  private static Doubt repair(String id, String name, double[] values) {
+    return home(
+        id,
+        InputKind.REPAIR,
+        name,
+        Basis.DECLARED,
+        "what the survey says of its size",
+        Arrays.stream(values).boxed().toList());
   }
 
   private Doubt leaksDoubt() {

@@ -125,7 +125,10 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
 
   private List<Integer> where(Candidate candidate, MoistureEffect effect) {
     if (candidate.measure().place() != MeasurePlace.HOME) {
-      return candidate.rooms().stream().map(r -> zones.zoneOf(r.id())).distinct().toList();
+      List<Integer> sources = candidate.measure().endsSources() ? sources(candidate, effect) : List.of();
+      return sources.isEmpty()
+          ? candidate.rooms().stream().map(r -> zones.zoneOf(r.id())).distinct().toList()
+          : sources;
     }
     List<Integer> rooms = new ArrayList<>();
     for (Item item : items) {
@@ -137,6 +140,17 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
       }
     }
     return rooms.stream().distinct().toList();
+  }
+
+  /** Of several rooms only those that list a source which comes to an end. */
+  private List<Integer> sources(Candidate candidate, MoistureEffect effect) {
+    List<String> rooms = candidate.scope().rooms();
+    return items.stream()
+        .filter(i -> effect.sources().contains(i.kind()))
+        .flatMap(i -> i.room().filter(rooms::contains).stream())
+        .map(zones::zoneOf)
+        .distinct()
+        .toList();
   }
 
   /** The part of a zone in all the water. */

@@ -52,6 +52,7 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
       case CAVITY_WALLS -> walls("cavity");
       case SOLID_WALLS -> walls("solid");
       case HOME_LEAKY -> air.homeLeaky();
+      case SOURCE_LISTED -> listed(measure, site);
       case WATER_INGRESS -> ingress(site);
       case MOISTURE_UNEXPLAINED ->
           Held.of(
@@ -82,6 +83,21 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
             .anyMatch(i -> kinds.contains(i.kind())),
         "Clothes dry in the home.",
         "no clothes are said to dry in the home");
+  }
+
+  private Held listed(Measure measure, Site site) {
+    List<String> kinds = measure.moisture().map(m -> m.sources()).orElse(List.of());
+    List<String> there =
+        site.room().stream()
+            .flatMap(r -> r.room().moistureSources().stream())
+            .map(MoistureSource::kind)
+            .filter(kinds::contains)
+            .distinct()
+            .toList();
+    return Held.of(
+        !there.isEmpty(),
+        "The survey lists it: " + String.join(", ", there) + ".",
+        "no such source of water is listed");
   }
 
   private Held airMoist() {

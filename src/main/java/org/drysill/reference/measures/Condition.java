@@ -40,6 +40,8 @@ public enum Condition implements Worded {
   NO_SUCH_FAN,
   /** The envelope leaks so much that air passes it unasked. */
   HOME_LEAKY,
+  /** A source of water that the measure names is listed in the room. */
+  SOURCE_LISTED,
   /** Notes point to water from outside, from the ground or from a pipe. */
   WATER_INGRESS,
   /** The readings imply more water than the listed sources give. */

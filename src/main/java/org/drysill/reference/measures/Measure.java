@@ -17,6 +17,8 @@ import org.drysill.yaml.Key;
  * @param when what must be so, all of it, for it to be considered
  * @param changes what it changes, in plain words
  * @param beforeAll true for what mends a cause and so comes before every ranked measure
+ * @param asIf as what the home is reckoned once a cause is mended, in words that can follow "as
+ *     if", with {@code {place}} for its place
  * @param stopGap true for what relieves the sign while it is used and leaves the cause as it is
  * @param air the air that it moves
  * @param moisture the water that it keeps out of the air or takes from it
@@ -45,6 +47,10 @@ public record Measure(
     @Key(about = "What must be so", example = "[extract not met]") List<Condition> when,
     @Key(about = "What it changes, in plain words") String changes,
     @Key(about = "Mends a cause and comes before all", example = "no") Optional<Boolean> beforeAll,
+    @Key(
+            about = "As what the home is reckoned once it is done",
+            example = "the leak {place} were mended")
+        Optional<String> asIf,
     @Key(about = "Relieves the sign only, and while it is used", example = "no")
         Optional<Boolean> stopGap,
     @Key(about = "The air that it moves") Optional<AirEffect> air,
@@ -84,5 +90,10 @@ public record Measure(
   /** True for what mends a cause and so comes before every ranked measure. */
   public boolean isBeforeAll() {
     return beforeAll.orElse(false);
+  }
+
+  /** True for what ends a source of water for good, such as a leak that is mended. */
+  public boolean endsSources() {
+    return isBeforeAll() && air.isEmpty() && moisture.isPresent();
   }
 }

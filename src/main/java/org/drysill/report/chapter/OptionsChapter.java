@@ -82,6 +82,7 @@ final class OptionsChapter implements Chapter {
     } else {
       first.forEach(f -> blocks.add(FirstSteps.step(desk, f)));
     }
+    blocks.addAll(RepairedBlocks.of(desk));
   }
 
   /** The measures of the best package in full, and the others in the table alone. */

@@ -30,15 +30,17 @@ final class PackageBlocks {
 
   private final Numbers numbers;
   private final PackagesResult packages;
+  private final String baseline;
   private final List<Block> blocks = new ArrayList<>();
 
-  private PackageBlocks(Numbers numbers, PackagesResult packages) {
+  private PackageBlocks(Numbers numbers, String baseline, PackagesResult packages) {
     this.numbers = numbers;
+    this.baseline = baseline;
     this.packages = packages;
   }
 
   static List<Block> of(Desk desk, PackagesResult packages) {
-    PackageBlocks writer = new PackageBlocks(desk.numbers(), packages);
+    PackageBlocks writer = new PackageBlocks(desk.numbers(), RepairedBlocks.baseline(desk), packages);
     writer.write(desk);
     return writer.blocks;
   }
@@ -66,7 +68,7 @@ final class PackageBlocks {
       best(packages.best().get(0));
       packages.best().stream().skip(1).forEach(p -> say("Package " + p.name() + ".", why(p)));
       CostPartsChart.of(desk, packages).ifPresent(c -> chart("cost-parts", c));
-      RiskMonthsChart.of(packages).ifPresent(c -> chart("risk-months", c));
+      RiskMonthsChart.of(packages, baseline).ifPresent(c -> chart("risk-months", c));
       PackageChart.of(desk, packages).ifPresent(c -> chart("packages", c));
       doFirst();
       budgets();
@@ -133,7 +135,7 @@ final class PackageBlocks {
 
   private Row hours(MeasurePackage one) {
     return Cells.row(
-        Cells.text(one.name()),
+        Cells.text(name(one)),
         Cells.text(Integer.toString(one.year().wetMornings())),
         Cells.text(numbers.plain(one.year().wetHours(), Unit.COUNT, Rounding.NEAREST)),
         Cells.text(numbers.plain(one.year().mould(), Unit.MOULD_INDEX, Rounding.UP)),
@@ -143,7 +145,7 @@ final class PackageBlocks {
   private Row chances(MeasurePackage one) {
     PackageSpread spread = one.spread();
     return Cells.row(
-        Cells.text(one.name()),
+        Cells.text(name(one)),
         cases(spread.air()),
         cases(spread.walls()),
         cases(spread.enough()),
@@ -158,7 +160,9 @@ final class PackageBlocks {
 
   private Grid table() {
     return Grid.wide(
-        "The best packages, and the home as it is",
+        baseline.equals("today")
+            ? "The best packages, and the home as it is"
+            : "The best packages, and the home once mended",
         List.of(
             Cells.words("", 12),
             Cells.words("measures"),
@@ -183,9 +187,14 @@ final class PackageBlocks {
                 .orElse(""));
   }
 
+  /** The package without steps is the home that all are held against. */
+  private String name(MeasurePackage one) {
+    return one.steps().isEmpty() ? baseline : one.name();
+  }
+
   private Row row(MeasurePackage one) {
     return Cells.row(
-        Cells.text(one.name()),
+        Cells.text(name(one)),
         Cells.text(measures(one)),
         Cells.value(numbers, one.firstCost()),
         Cells.text(numbers.plain(one.runningCost())),
@@ -274,7 +283,9 @@ final class PackageBlocks {
                         now ->
                             " In the coldest month the rooms with cold places then hold "
                                 + numbers.full(then)
-                                + " relative humidity in the mean, today "
+                                + " relative humidity in the mean, "
+                                + baseline
+                                + " "
                                 + numbers.full(now)
                                 + "."))
         .orElse("");

@@ -13,14 +13,14 @@ import org.drysill.report.chart.MonthLines;
 import org.drysill.report.chart.MonthPairs;
 import org.drysill.report.words.Words;
 
-/** Places at risk in each month, today and with the best package. */
+/** Places at risk in each month, in the home that packages are held against and with the best. */
 final class RiskMonthsChart {
   private static final int MONTHS = 12;
   private static final int JULY = 6;
 
   private RiskMonthsChart() {}
 
-  static Optional<ChartSpec> of(PackagesResult packages) {
+  static Optional<ChartSpec> of(PackagesResult packages, String baseline) {
     MonthsAtRisk today = packages.today().atRisk();
     List<MonthPairs.Panel> panels = new ArrayList<>();
     MeasurePackage best = packages.best().get(0);
@@ -43,7 +43,7 @@ final class RiskMonthsChart {
                 "number of places in each month",
                 "likely values; the worst part of a window or corner stands for it",
                 title + ". " + alt(panels)),
-            "today",
+            baseline,
             with,
             MonthLines.JULY_FIRST,
             panels));

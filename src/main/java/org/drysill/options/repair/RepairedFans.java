@@ -1,0 +1,94 @@
+package org.drysill.options.repair;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
+import org.drysill.options.effect.Studied;
+import org.drysill.survey.Fan;
+import org.drysill.survey.FanKind;
+import org.drysill.survey.Room;
+
+/** The fans of a home once those that stood still run again. */
+final class RepairedFans {
+  private RepairedFans() {}
+
+  /** The home; only fans that were out of use are others. */
+  static Home of(Home home, List<Studied> repairs) {
+    List<String> mended =
+        repairs.stream().flatMap(r -> r.replaced().stream()).map(f -> f.fan().id()).toList();
+    return new Home(
+        home.survey(),
+        home.floorArea(),
+        home.volume(),
+        home.storeys(),
+        home.bedrooms(),
+        home.occupants(),
+        home.setpoint(),
+        home.n50(),
+        home.climate(),
+        home.rooms().stream().map(r -> of(r, f -> mended.contains(f.id()))).toList(),
+        home.money(),
+        home.assumptions());
+  }
+
+  private static RoomFacts of(RoomFacts facts, Predicate<Fan> mended) {
+    Room r = facts.room();
+    if (r.fans().stream().noneMatch(mended)) {
+      return facts;
+    }
+    return new RoomFacts(
+        new Room(
+            r.id(),
+            r.name(),
+            r.use(),
+            r.floorArea(),
+            r.height(),
+            r.storey(),
+            r.setpoint(),
+            r.externalWall(),
+            r.added(),
+            r.readings(),
+            r.logger(),
+            r.doors(),
+            r.windows(),
+            r.coldSpots(),
+            r.walls(),
+            r.moistureSources(),
+            r.fans().stream().map(f -> mended.test(f) ? running(f) : f).toList(),
+            r.photos(),
+            r.notes()),
+        facts.name(),
+        facts.floorArea(),
+        facts.height(),
+        facts.volume(),
+        facts.setpoint());
+  }
+
+  /** A fan that nobody knows the kind of is taken as one that runs with use. */
+  static Fan running(Fan f) {
+    return f.kind() == FanKind.FITTED_BUT_NOT_WORKING
+        ? new Fan(
+            f.id(),
+            f.name(),
+            FanKind.INTERMITTENT_EXTRACT,
+            f.declaredFlow(),
+            f.measuredFlow(),
+            f.boostFlow(),
+            f.fanCurve(),
+            f.halfCycle(),
+            f.switchingPause(),
+            f.airSource(),
+            f.power(),
+            f.run(),
+            f.hoursPerDay(),
+            f.pairedWith(),
+            f.declaredHeatRecovery(),
+            f.duct(),
+            f.heatRecoveryTests(),
+            f.filter(),
+            f.photos(),
+            f.notes())
+        : f;
+  }
+}
