@@ -219,7 +219,7 @@ class RepairedHomeTest {
         .containsExactly("the fan in the Bathroom ran again");
     assertThat(options.ranked())
         .noneMatch(m -> m.id().equals("continuous-extract.bathroom"));
-    assertThat(options.notHere())
+    assertThat(study(DEAD.replace("use: kitchen", "use: dining")).notHere())
         .extracting(NotHere::because)
         .anyMatch(b -> b.startsWith("with what comes first done, "));
     assertThat(options.fansNow()).noneMatch(f -> f.cost().isPresent());
