@@ -47,7 +47,7 @@ public final class OptionsStudy {
     this.basis = basis;
     this.repaired = RepairedHome.of(today, basis, first.defects());
     this.assessment = repaired.map(RepairedHome::then).orElse(today);
-    this.sifted = repaired.map(r -> Sieve.siftAgain(first, r.then(), basis)).orElse(first);
+    this.sifted = repaired.map(r -> Sieve.siftAgain(first, r, basis)).orElse(first);
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.options.effect.EffectStudy;
 import org.drysill.options.effect.Studied;
+import org.drysill.options.repair.RepairedHome;
 import org.drysill.options.site.Candidate;
 import org.drysill.options.site.Placing;
 import org.drysill.options.site.Placings;
@@ -29,10 +30,16 @@ final class Sieve {
   private final List<Studied> defects = new ArrayList<>();
   private final List<Studied> working = new ArrayList<>();
 
-  private Sieve(Assessment assessment, OptionsBasis basis) {
+  /**
+   * A sieve.
+   *
+   * @param assessment by what a measure is considered
+   * @param then on what it is studied
+   */
+  private Sieve(Assessment assessment, Assessment then, OptionsBasis basis) {
     this.assessment = assessment;
     this.basis = basis;
-    this.effects = new EffectStudy(assessment, basis);
+    this.effects = new EffectStudy(then, basis);
   }
 
   /**
@@ -54,41 +61,42 @@ final class Sieve {
   }
 
   static Sifted sift(Assessment assessment, OptionsBasis basis) {
-    return new Sieve(assessment, basis).sift(basis.catalogue().measures());
+    return new Sieve(assessment, assessment, basis).sift(basis.catalogue().measures());
   }
 
   /**
-   * What remains to be done once the causes and defects are mended.
+   * What remains to be done once the causes and defects are mended. What the home as found calls
+   * for is considered still, for a better fan may be worth its place even where the mended one does;
+   * what it does is reckoned on the mended home.
    *
    * @param first what was sifted from the home as it is
-   * @param then the home with them mended
+   * @param home the home with them mended
    */
-  static Sifted siftAgain(Sifted first, Assessment then, OptionsBasis basis) {
+  static Sifted siftAgain(Sifted first, RepairedHome home, OptionsBasis basis) {
     Map<Boolean, List<Measure>> measures =
         basis.catalogue().measures().stream()
             .collect(Collectors.partitioningBy(Measure::isBeforeAll));
     List<String> before = measures.get(true).stream().map(Measure::id).toList();
-    Sifted again = new Sieve(then, basis).sift(measures.get(false));
+    Sifted again = new Sieve(home.asFound(), home.then(), basis).sift(measures.get(false));
     return new Sifted(
         first.causes(),
         first.defects(),
-        again.working(),
+        again.working().stream().map(s -> inPlaceOfMended(s, first.defects())).toList(),
         Stream.concat(
-                again.notHere().stream().map(n -> onceMended(n, first)),
+                again.notHere().stream(),
                 first.notHere().stream().filter(n -> before.contains(n.measure())))
             .sorted(Comparator.comparing(NotHere::kind))
             .toList());
   }
 
-  /** A reason that does not hold in the home as found says so. */
-  private static NotHere onceMended(NotHere then, Sifted first) {
-    return first.notHere().contains(then)
-        ? then
-        : new NotHere(
-            then.measure(),
-            then.title(),
-            then.kind(),
-            "with what comes first done, " + then.because());
+  /** A measure that takes the place of a fan that was just mended says so. */
+  private static Studied inPlaceOfMended(Studied studied, List<Studied> defects) {
+    List<String> gone = studied.replaced().stream().map(f -> f.fan().id()).toList();
+    return defects.stream()
+        .filter(d -> d.replaced().stream().anyMatch(f -> gone.contains(f.fan().id())))
+        .findFirst()
+        .map(d -> studied.saying(d.candidate().measure().name()))
+        .orElse(studied);
   }
 
   private Sifted sift(List<Measure> measures) {

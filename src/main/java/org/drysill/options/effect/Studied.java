@@ -1,5 +1,6 @@
 package org.drysill.options.effect;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Figure;
@@ -38,6 +39,23 @@ public record Studied(
    * @param shareOfDay share of the day [1]
    */
   public record Running(Range flow, Range shareOfDay) {}
+
+  /**
+   * The same for a measure that takes the place of a fan that is mended first.
+   *
+   * @param repair the name of that repair
+   */
+  public Studied saying(String repair) {
+    List<String> because = new ArrayList<>(candidate.because());
+    because.add("It takes the place of a fan that is mended first: plan both together (" + repair + ").");
+    return new Studied(
+        new Candidate(candidate.measure(), candidate.sites(), because, candidate.needs()),
+        effect,
+        running,
+        replaced,
+        water,
+        works);
+  }
 
   /** Air added over time, likely [m³/s]; 0 where none is. */
   public double addedAir() {

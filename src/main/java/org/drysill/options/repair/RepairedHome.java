@@ -39,6 +39,27 @@ public record RepairedHome(Assessment today, Assessment then) {
         .map(zones -> new RepairedHome(today, then(today, basis, repairs, zones)));
   }
 
+  /** As it was found, but with its fans as they are once mended. */
+  public Assessment asFound() {
+    return new Assessment(
+        then.home(),
+        today.ventilation(),
+        today.humidity(),
+        today.logs(),
+        today.loggedAir(),
+        today.moisture(),
+        today.vapour(),
+        today.condensation(),
+        today.loggedSurfaces(),
+        today.elements(),
+        today.model(),
+        today.recovery(),
+        today.change(),
+        today.timeline(),
+        today.cautions(),
+        today.assumptions());
+  }
+
   private static Assessment then(
       Assessment today, OptionsBasis basis, List<Studied> repairs, RepairedZones zones) {
     Home home = RepairedFans.of(today.home(), repairs);
