@@ -24,10 +24,9 @@ record FirstThings(Assessment assessment, OptionsBasis basis) {
    */
   List<FirstThing> of(List<Candidate> causes, List<Costed> defects) {
     List<ShownCaution> unsafe =
-        assessment.cautions().shown().stream()
-            .filter(c -> unsafe(c.caution().trigger()))
-            .toList();
-    List<Costed> apart = defects.stream().filter(d -> unsafe.stream().noneMatch(c -> ends(d, c))).toList();
+        assessment.cautions().shown().stream().filter(c -> unsafe(c.caution().trigger())).toList();
+    List<Costed> apart =
+        defects.stream().filter(d -> unsafe.stream().noneMatch(c -> ends(d, c))).toList();
     return Stream.of(
             unsafe.stream().map(c -> appliance(c, defects)),
             apart.stream().filter(FirstThings::endsSources).map(this::defect),

@@ -122,9 +122,7 @@ public final class OptionsStudy {
   }
 
   private List<ShownCaution> cautions(Candidate candidate) {
-    return basis
-        .cautions()
-        .ofWork(candidate.measure().cautions(), today.home(), candidate.rooms());
+    return basis.cautions().ofWork(candidate.measure().cautions(), today.home(), candidate.rooms());
   }
 
   private List<ShownCaution> cautions(List<Entry> entries) {

@@ -66,8 +66,8 @@ final class Sieve {
 
   /**
    * What remains to be done once the causes and defects are mended. What the home as found calls
-   * for is considered still, for a better fan may be worth its place even where the mended one does;
-   * what it does is reckoned on the mended home.
+   * for is considered still, for a better fan may be worth its place even where the mended one
+   * does; what it does is reckoned on the mended home.
    *
    * @param first what was sifted from the home as it is
    * @param home the home with them mended

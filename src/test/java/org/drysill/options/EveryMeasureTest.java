@@ -71,8 +71,7 @@ class EveryMeasureTest {
   @ParameterizedTest
   @MethodSource("measures")
   void it_changes_something_in_a_home_made_for_it(Measure measure) {
-    boolean refers =
-        measure.isBeforeAll() && measure.air().isEmpty() && !measure.endsSources();
+    boolean refers = measure.isBeforeAll() && measure.air().isEmpty() && !measure.endsSources();
     List<Studied> effects =
         HOMES.stream()
             .flatMap(

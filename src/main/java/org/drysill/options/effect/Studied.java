@@ -47,7 +47,8 @@ public record Studied(
    */
   public Studied saying(String repair) {
     List<String> because = new ArrayList<>(candidate.because());
-    because.add("It takes the place of a fan that is mended first: plan both together (" + repair + ").");
+    because.add(
+        "It takes the place of a fan that is mended first: plan both together (" + repair + ").");
     return new Studied(
         new Candidate(candidate.measure(), candidate.sites(), because, candidate.needs()),
         effect,

@@ -207,10 +207,7 @@ final class SampledAir {
     List<Optional<String>> names = known.repaired();
     for (int i = 0; i < names.size(); i++) {
       String unknown = "model." + (known.unknowns() - names.size() + i);
-      names
-          .get(i)
-          .map(name -> repair(unknown, name, draws.of(unknown)))
-          .ifPresent(doubts::add);
+      names.get(i).map(name -> repair(unknown, name, draws.of(unknown))).ifPresent(doubts::add);
     }
   }
 

@@ -125,7 +125,8 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
 
   private List<Integer> where(Candidate candidate, MoistureEffect effect) {
     if (candidate.measure().place() != MeasurePlace.HOME) {
-      List<Integer> sources = candidate.measure().endsSources() ? sources(candidate, effect) : List.of();
+      List<Integer> sources =
+          candidate.measure().endsSources() ? sources(candidate, effect) : List.of();
       return sources.isEmpty()
           ? candidate.rooms().stream().map(r -> zones.zoneOf(r.id())).distinct().toList()
           : sources;

@@ -29,11 +29,17 @@ record BeforeAndAfter(RepairedHome home, OptionsBasis basis) {
     today
         .humidity()
         .home()
-        .ifPresent(
-            air ->
-                add(rows, air.excess(), then.humidity().home().orElseThrow().excess()));
-    months(rows, SurfaceClass.OPAQUE, "mould", "months likely at risk of mould, summed over the places");
-    months(rows, SurfaceClass.GLASS, "wet_glass", "months likely with wet glass, summed over the windows");
+        .ifPresent(air -> add(rows, air.excess(), then.humidity().home().orElseThrow().excess()));
+    months(
+        rows,
+        SurfaceClass.OPAQUE,
+        "mould",
+        "months likely at risk of mould, summed over the places");
+    months(
+        rows,
+        SurfaceClass.GLASS,
+        "wet_glass",
+        "months likely with wet glass, summed over the windows");
     return rows;
   }
 
@@ -45,8 +51,7 @@ record BeforeAndAfter(RepairedHome home, OptionsBasis basis) {
 
   private void months(List<Repaired.Row> rows, SurfaceClass surface, String id, String name) {
     Figure today = months(surface, id + ".today", name + ", today", home.today());
-    Figure then =
-        months(surface, id + ".then", name + ", with the defects mended", home.then());
+    Figure then = months(surface, id + ".then", name + ", with the defects mended", home.then());
     if (today.value().high() > 0) {
       rows.add(new Repaired.Row(today, then));
     }

@@ -122,7 +122,9 @@ final class RepairedAir {
 
   private static Range ordered(double low, double likely, double high) {
     return new Range(
-        Math.max(0, Math.min(low, likely)), Math.max(0, likely), Math.max(0, Math.max(high, likely)));
+        Math.max(0, Math.min(low, likely)),
+        Math.max(0, likely),
+        Math.max(0, Math.max(high, likely)));
   }
 
   private static Figure wholeHome(ProvidedAir air, Figure extract) {
@@ -237,10 +239,7 @@ final class RepairedAir {
   private Finding extract(Finding f) {
     return f.verdict() == Verdict.MEETS
         ? f
-        : repairs.stream()
-            .flatMap(r -> with(r, f))
-            .findFirst()
-            .orElse(f);
+        : repairs.stream().flatMap(r -> with(r, f)).findFirst().orElse(f);
   }
 
   private static Stream<Finding> with(Studied repair, Finding today) {

@@ -21,9 +21,9 @@ import org.drysill.physics.Range;
 /**
  * What comes before every measure, sorted into what the model can take out and what it cannot.
  *
- * <p>A leak whose water is stated is taken out; rising damp, rain through a wall and a leak of which
- * nobody knows the size are not, for readings tell water and not whence it comes. They stay in all
- * that follows, so that no measure is credited with what a repair may do.
+ * <p>A leak whose water is stated is taken out; rising damp, rain through a wall and a leak of
+ * which nobody knows the size are not, for readings tell water and not whence it comes. They stay
+ * in all that follows, so that no measure is credited with what a repair may do.
  *
  * @param today what the survey means
  * @param basis what is published
@@ -59,7 +59,9 @@ public record Repairs(Assessment today, OptionsBasis basis) {
   private static String asIf(Candidate candidate) {
     String place =
         "in the "
-            + candidate.rooms().stream().map(RoomFacts::name).collect(Collectors.joining(" and the "));
+            + candidate.rooms().stream()
+                .map(RoomFacts::name)
+                .collect(Collectors.joining(" and the "));
     return candidate
         .measure()
         .asIf()
@@ -107,8 +109,7 @@ public record Repairs(Assessment today, OptionsBasis basis) {
                 Math.max(0, rest.low()), Math.max(0, rest.likely()), Math.max(0, rest.high())),
             Unit.MASS_RATE,
             "max(0, G implied − G listed)",
-            new ArrayList<>(
-                List.of(Input.of("G implied", implied), Input.of("G listed", listed))),
+            new ArrayList<>(List.of(Input.of("G implied", implied), Input.of("G listed", listed))),
             List.of());
   }
 }

@@ -40,7 +40,8 @@ final class PackageBlocks {
   }
 
   static List<Block> of(Desk desk, PackagesResult packages) {
-    PackageBlocks writer = new PackageBlocks(desk.numbers(), RepairedBlocks.baseline(desk), packages);
+    PackageBlocks writer =
+        new PackageBlocks(desk.numbers(), RepairedBlocks.baseline(desk), packages);
     writer.write(desk);
     return writer.blocks;
   }

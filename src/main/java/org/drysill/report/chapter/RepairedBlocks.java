@@ -6,11 +6,11 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
 import org.drysill.options.Repaired;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
+import org.drysill.report.block.Row;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
-import org.drysill.report.block.Grid;
-import org.drysill.report.block.Row;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
 
@@ -40,9 +40,7 @@ final class RepairedBlocks {
           new Prose(
               List.of(),
               "",
-              "Reckoned as if "
-                  + Words.list(repaired.asIf(), asIf -> within(desk, asIf))
-                  + ".",
+              "Reckoned as if " + Words.list(repaired.asIf(), asIf -> within(desk, asIf)) + ".",
               "All measures and packages below are studied on the home as it is then, not as it was"
                   + " found; \"mended\" stands for that home. All other chapters tell the home as"
                   + " found."));
@@ -74,8 +72,7 @@ final class RepairedBlocks {
   private static Grid table(Desk desk, List<Repaired.Row> rows) {
     return Grid.wide(
         "What mending alone changes",
-        List.of(
-            Cells.words(""), Cells.numbers("as found", 40), Cells.numbers("mended", 40)),
+        List.of(Cells.words(""), Cells.numbers("as found", 40), Cells.numbers("mended", 40)),
         rows.stream().map(r -> row(desk, r)).toList(),
         "Likely value, lowest and highest in brackets. How much a defect does is kept as a range"
             + " in all that follows.");

@@ -36,7 +36,9 @@ class RepairedHomeProperties {
                 today,
                 BASIS,
                 new Placings(today, BASIS)
-                    .of(BASIS.catalogue().measure("leak-repair").orElseThrow()).candidates().stream()
+                        .of(BASIS.catalogue().measure("leak-repair").orElseThrow())
+                        .candidates()
+                        .stream()
                         .flatMap(c -> effects.of(c).stream())
                         .toList())
             .orElseThrow()
@@ -58,8 +60,7 @@ class RepairedHomeProperties {
     var drawn = then.model().states().at(deviates).zones().zones();
     var found = today.model().states().at(asFound).zones().zones();
     for (int i = 0; i < drawn.size(); i++) {
-      assertThat(drawn.get(i).waterKgS())
-          .isBetween(0.0, found.get(i).waterKgS() * (1 + 1e-12));
+      assertThat(drawn.get(i).waterKgS()).isBetween(0.0, found.get(i).waterKgS() * (1 + 1e-12));
     }
     assertThat(drawn.stream().mapToDouble(Zone::waterKgS).sum())
         .isLessThan(found.stream().mapToDouble(Zone::waterKgS).sum());

@@ -39,7 +39,8 @@ class RepairedHomeTest {
 
   /** The fan of the bathroom stands still. */
   private static final String DEAD =
-      FLAT.replace("kind: intermittent extract, measured_flow: {value: 6 l/s, instrument: hood}",
+      FLAT.replace(
+          "kind: intermittent extract, measured_flow: {value: 6 l/s, instrument: hood}",
           "kind: fitted but not working");
 
   private static List<Studied> repairs(Assessment today, String... measures) {
@@ -130,7 +131,8 @@ class RepairedHomeTest {
   @Test
   void what_is_not_known_of_the_leak_widens_what_the_air_holds() {
     String known = LEAKING.replace("0.5..2.5", "1.5");
-    Range sure = mended(known, "leak-repair").then().humidity().home().orElseThrow().excess().value();
+    Range sure =
+        mended(known, "leak-repair").then().humidity().home().orElseThrow().excess().value();
     Range unsure =
         mended(LEAKING, "leak-repair").then().humidity().home().orElseThrow().excess().value();
     assertThat(unsure.low() / unsure.likely()).isLessThan(sure.low() / sure.likely());
@@ -204,7 +206,8 @@ class RepairedHomeTest {
         .isCloseTo(0.015 * 2 / 24, within(1e-12));
     assertThat(home.then().ventilation().provided().wholeHome().likely())
         .isGreaterThan(home.today().ventilation().provided().wholeHome().likely());
-    assertThat(home.then().ventilation().provided().balance().residual()).isCloseTo(0, within(1e-9));
+    assertThat(home.then().ventilation().provided().balance().residual())
+        .isCloseTo(0, within(1e-9));
     assertThat(home.then().ventilation().fan("old-fan").orElseThrow().fan().kind())
         .isEqualTo(FanKind.INTERMITTENT_EXTRACT);
     assertThat(home.then().home().room("bathroom").orElseThrow().room().fans().get(0).kind())
@@ -240,7 +243,8 @@ class RepairedHomeTest {
 
   @Test
   void without_readings_the_home_is_one_zone_and_its_fan_is_mended_too() {
-    String unread = DEAD.replaceAll("outdoor_readings: .*\n", "").replaceAll("    readings: .*\n", "");
+    String unread =
+        DEAD.replaceAll("outdoor_readings: .*\n", "").replaceAll("    readings: .*\n", "");
     RepairedHome home = mended(unread, "fan-repair");
     assertThat(home.today().model().zones()).isEmpty();
     assertThat(home.then().model().zones()).isEmpty();
@@ -254,8 +258,7 @@ class RepairedHomeTest {
 
   @Test
   void an_excess_that_may_be_none_is_left_as_it_was_read() {
-    String dry =
-        DEAD.replaceAll("humidity: (60|65|70|62) %", "humidity: 32 %");
+    String dry = DEAD.replaceAll("humidity: (60|65|70|62) %", "humidity: 32 %");
     RepairedHome home = mended(dry, "fan-repair");
     assertThat(home.then().humidity().home()).isEqualTo(home.today().humidity().home());
   }
@@ -269,9 +272,7 @@ class RepairedHomeTest {
                 "    moisture_sources: [{kind: unflued heater, fuel: paraffin, power: 2 kW,"
                     + " hours_per_day: 3 h}]\n  - id: bedroom"));
     List<FirstThing> heaters =
-        options.first().stream()
-            .filter(f -> f.cautions().contains("unflued-heater"))
-            .toList();
+        options.first().stream().filter(f -> f.cautions().contains("unflued-heater")).toList();
     assertThat(heaters).hasSize(1);
     assertThat(heaters.get(0).effect().orElseThrow().moisture()).isPresent();
     assertThat(heaters.get(0).money()).isPresent();
