@@ -14,8 +14,7 @@ import org.drysill.reference.ReferenceData;
 import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
 import org.drysill.report.Report;
-import org.drysill.report.page.OwnTemplates;
-import org.drysill.report.sheet.Language;
+import org.drysill.report.language.Language;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.working.Found;
@@ -96,13 +95,15 @@ public final class Drysill {
    * @param file the survey file
    * @param wishes which edition, whether to share it, and templates of one's own
    * @param stages told of each stage as it begins, in one or two words
+   * @throws org.drysill.report.language.LanguageProblem where the edition is not written in the
+   *     language that is wished
    */
   public static Made report(Path file, ReportWishes wishes, Consumer<String> stages) {
     stages.accept("reading");
     Input input = Input.of(file);
     Input wished = input.as(wishes);
     return new Made(
-        wished.visit().map(v -> Study.compose(v, wished.before(), wishes.templates(), stages)),
+        wished.visit().map(v -> Study.compose(v, wished.before(), wishes, stages)),
         input.problems());
   }
 
@@ -131,7 +132,7 @@ public final class Drysill {
   public static Made again(Path file, Optional<Path> earlier, ReportWishes wishes) {
     Input input = Input.only(file, earlier).as(wishes);
     return new Made(
-        input.visit().map(v -> Study.compose(v, input.before(), wishes.templates(), stage -> {})),
+        input.visit().map(v -> Study.compose(v, input.before(), wishes, stage -> {})),
         input.problems());
   }
 
@@ -220,7 +221,7 @@ public final class Drysill {
 
     /** The report of the later visit, with what changed. */
     public Report report() {
-      return Study.compose(after, before, OwnTemplates.NONE, stage -> {});
+      return Study.compose(after, before, ReportWishes.NONE, stage -> {});
     }
 
     /** True where the later survey names no earlier one by itself. */

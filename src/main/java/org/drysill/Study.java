@@ -19,7 +19,7 @@ import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.report.Report;
 import org.drysill.report.ReportWriter;
 import org.drysill.report.evidence.InputFile;
-import org.drysill.report.page.OwnTemplates;
+import org.drysill.report.language.Language;
 import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.survey.Edition;
@@ -31,25 +31,33 @@ final class Study {
   private Study() {}
 
   static Report compose(
-      Visit visit, Optional<Visit> before, OwnTemplates own, Consumer<String> stages) {
+      Visit visit, Optional<Visit> before, ReportWishes wishes, Consumer<String> stages) {
     List<InputFile> inputs = new ArrayList<>(inputs(visit, before));
-    inputs.addAll(TemplateFiles.of(own));
-    return new ReportWriter(own, stages).write(studied(visit, before, inputs, stages), inputs);
+    inputs.addAll(TemplateFiles.of(wishes.templates()));
+    return new ReportWriter(wishes.templates(), stages)
+        .write(studied(visit, before, inputs, wishes.spoken(), stages), inputs);
   }
 
   private static Subject studied(
-      Visit visit, Optional<Visit> before, List<InputFile> inputs, Consumer<String> stages) {
+      Visit visit,
+      Optional<Visit> before,
+      List<InputFile> inputs,
+      Language language,
+      Consumer<String> stages) {
     ReferenceData data = visit.own().data();
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
     OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
     return new Subject(
-        visit.file(), assessment, options, provenance(visit.file().survey(), assessment, inputs));
+        visit.file(),
+        assessment,
+        options,
+        provenance(visit.file().survey(), assessment, language, inputs));
   }
 
   static Subject studied(Visit visit, Optional<Visit> before) {
-    return studied(visit, before, inputs(visit, before), stage -> {});
+    return studied(visit, before, inputs(visit, before), Language.ENGLISH, stage -> {});
   }
 
   private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {
@@ -60,7 +68,7 @@ final class Study {
   }
 
   private static Provenance provenance(
-      Survey survey, Assessment assessment, List<InputFile> inputs) {
+      Survey survey, Assessment assessment, Language language, List<InputFile> inputs) {
     DataFiles.Digest data = DataFiles.digest();
     return new Provenance(
         "Drysill",
@@ -68,6 +76,7 @@ final class Study {
         new Provenance.Data(data.files(), data.sha256()),
         assessment.ventilation().rules().named(),
         survey.visit().edition().orElse(Edition.SURVEY),
+        language,
         inputs.stream().map(Provenance.Input::of).toList(),
         Optional.empty());
   }

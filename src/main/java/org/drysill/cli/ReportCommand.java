@@ -11,6 +11,8 @@ import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.Output;
 import org.drysill.report.Report;
+import org.drysill.report.language.Language;
+import org.drysill.report.language.LanguageProblem;
 import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sign.KeyRefused;
@@ -34,6 +36,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  drysill report home/survey.yaml",
       "  drysill report home/survey.yaml --edition record",
+      "  drysill report home/survey.yaml --edition brief --language de -o bericht.pdf",
       "  drysill report home/survey.yaml --sign me.p12 --sign-password-file secret.txt",
       "  drysill report home/survey.yaml --redact -o share.pdf",
       "  drysill report home/survey.yaml -o out.pdf --json results.json --html report.html"
@@ -64,9 +67,19 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "<edition>",
       completionCandidates = Editions.class,
       description =
-          "${COMPLETION-CANDIDATES}: for the surveyor, the owner's book, or the evidence of a"
-              + " remediation. Otherwise the one that the survey names. The figures are the same.")
+          "${COMPLETION-CANDIDATES}: for the surveyor, the owner's book, the evidence of a"
+              + " remediation, or the results on some ten pages. Otherwise the one that the survey"
+              + " names. The figures are the same.")
   private String edition;
+
+  @Option(
+      names = "--language",
+      paramLabel = "<tag>",
+      completionCandidates = Languages.class,
+      description =
+          "${COMPLETION-CANDIDATES}: the language of the edition brief; otherwise en. The other"
+              + " editions are in English.")
+  private String language;
 
   @Option(
       names = "--redact",
@@ -98,9 +111,18 @@ final class ReportCommand implements Callable<Integer> {
     }
   }
 
+  /** The tags of the languages. */
+  static final class Languages extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    Languages() {
+      super(Language.tags());
+    }
+  }
+
   private ReportWishes wishes() throws IOException {
     OwnTemplates own = templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates);
-    ReportWishes wishes = ReportWishes.NONE.shared(redact).withTemplates(own);
+    ReportWishes wishes = spoken(ReportWishes.NONE.shared(redact).withTemplates(own));
     if (edition == null) {
       return wishes;
     }
@@ -112,11 +134,27 @@ final class ReportCommand implements Callable<Integer> {
     return wishes.withEdition(edition);
   }
 
+  private ReportWishes spoken(ReportWishes wishes) {
+    if (language == null) {
+      return wishes;
+    }
+    return wishes.in(
+        Language.of(language)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(),
+                        "no report in the language "
+                            + language
+                            + "; the edition brief is there in "
+                            + String.join(", ", Language.tags()))));
+  }
+
   @Override
   public Integer call() {
     try {
       return made(wishes(), sign.key(secrets));
-    } catch (TemplateProblem wrong) {
+    } catch (TemplateProblem | LanguageProblem wrong) {
       console.complain(wrong.getMessage());
       return ExitStatus.WRONG_USE.code();
     } catch (IOException refused) {

@@ -3,12 +3,10 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.drysill.Drysill;
 import org.drysill.report.Output;
-import org.drysill.report.sheet.Language;
+import org.drysill.report.language.Language;
 import org.drysill.report.sheet.Sheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -103,6 +101,6 @@ final class SheetCommand implements Callable<Integer> {
   }
 
   private static String languages() {
-    return Arrays.stream(Language.values()).map(Language::tag).collect(Collectors.joining(", "));
+    return String.join(", ", Language.tags());
   }
 }

@@ -1,8 +1,8 @@
 package org.drysill.report;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
+import org.drysill.report.brief.Brief;
 import org.drysill.report.evidence.FilesInside;
 import org.drysill.report.evidence.InputFile;
 import org.drysill.report.evidence.Sha256;
@@ -11,11 +11,11 @@ import org.drysill.report.json.ResultsJson;
 import org.drysill.report.page.HtmlPage;
 import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.page.Templates;
-import org.drysill.report.pdf.PdfMetadata;
 import org.drysill.report.pdf.PdfRenderer;
 import org.drysill.report.subject.Provenance;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.view.ReportView;
+import org.drysill.survey.Edition;
 
 /**
  * The way out: results become a view, the view a page, the page a PDF and an HTML file. Nothing is
@@ -66,28 +66,24 @@ public final class ReportWriter {
     byte[] json = ResultsJson.of(named);
     Subject subject = named.withResults(Sha256.of(json));
     stages.accept("wording");
-    ReportView view = ReportView.of(subject);
+    Filling filling =
+        subject.edition() == Edition.BRIEF
+            ? Filling.of(Brief.of(subject, subject.provenance().language()))
+            : Filling.of(ReportView.of(subject));
     stages.accept("filling templates");
-    String xhtml = templates.render("report.ftlh", Map.of("view", view, "charts", view.charts()));
+    String xhtml = templates.render(filling.template(), filling.model());
     byte[] pdf =
         renderer.render(
-            xhtml, view.charts(), metadata(subject, view), FilesInside.of(inputs, json));
+            xhtml,
+            filling.charts(),
+            filling.metadata(
+                producer(subject.provenance()), subject.survey().visit().date()),
+            FilesInside.of(inputs, json));
     return new Report(
         pdf,
-        () -> htmlPage.render(xhtml, view.charts(), templates.style("screen.css")),
+        () -> htmlPage.render(xhtml, filling.charts(), templates.style("screen.css")),
         json,
-        view.verdict().heading());
-  }
-
-  private static PdfMetadata metadata(Subject subject, ReportView view) {
-    return new PdfMetadata(
-        view.title(),
-        view.author(),
-        view.verdict().heading(),
-        view.keywords(),
-        "en",
-        producer(subject.provenance()),
-        subject.survey().visit().date());
+        filling.heading());
   }
 
   /** Java is told of, for the packing of the bytes depends on it; nothing that is shown does. */

@@ -9,5 +9,7 @@ public enum Edition implements Worded {
   /** A homeowner who keeps a record of the house. */
   RECORD,
   /** A landlord who files evidence of damp remediation. */
-  REMEDIATION
+  REMEDIATION,
+  /** Someone who wants the results on some ten pages, in a language of theirs. */
+  BRIEF
 }

@@ -12,6 +12,7 @@ import org.drysill.report.evidence.InputRole;
 import org.drysill.report.evidence.NotAReport;
 import org.drysill.report.evidence.ReportFile;
 import org.drysill.report.json.JsonTree;
+import org.drysill.report.language.Language;
 
 /**
  * What a report says of itself, in the results inside.
@@ -19,6 +20,7 @@ import org.drysill.report.json.JsonTree;
  * @param version the version of the program that made it
  * @param data the digest of the data of that program
  * @param edition the edition that was asked for
+ * @param language the language that it is written in
  * @param inputs the files that it was made from
  * @param nameOfResults the name of the results among the files inside
  * @param results the results as they were read back
@@ -27,6 +29,7 @@ record Claim(
     String version,
     String data,
     String edition,
+    Language language,
     List<Input> inputs,
     String nameOfResults,
     Map<?, ?> results) {
@@ -57,6 +60,7 @@ record Claim(
         text(provenance, "version"),
         text(object(provenance.get("data"), "provenance"), "sha256"),
         edition(text(provenance, "edition")),
+        language(provenance.get("language")),
         inputs,
         name,
         results);
@@ -76,6 +80,15 @@ record Claim(
       throw new NotAReport("has results inside that do not tell its edition");
     }
     return word;
+  }
+
+  /** Reports from before there was more than one are in English and do not say so. */
+  private static Language language(Object tag) throws NotAReport {
+    return tag == null
+        ? Language.ENGLISH
+        : Language.of(String.valueOf(tag))
+            .orElseThrow(
+                () -> new NotAReport("has results inside that name a language not known here"));
   }
 
   private static Object tree(ReportFile file, String name) throws NotAReport {

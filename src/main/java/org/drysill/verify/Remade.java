@@ -11,6 +11,8 @@ import org.drysill.TemplateFiles;
 import org.drysill.report.Report;
 import org.drysill.report.evidence.InputRole;
 import org.drysill.report.evidence.NotAReport;
+import org.drysill.report.language.Language;
+import org.drysill.report.language.LanguageProblem;
 import org.drysill.report.page.TemplateProblem;
 import org.drysill.yaml.Problem;
 
@@ -45,16 +47,22 @@ record Remade(Optional<Report> report, Optional<Statement> said) {
       for (String picture : sources.missingPictures()) {
         folder.write(picture, Placeholder.picture());
       }
-      ReportWishes wishes = ReportWishes.NONE.withEdition(claim.edition());
+      ReportWishes wishes = wishes(claim);
       return again(
           claim.hasTemplates()
               ? wishes.withTemplates(TemplateFiles.in(folder.resolve(".")))
               : wishes,
           folder.resolve(survey.get().name()),
           claim.only(InputRole.EARLIER_SURVEY).map(earlier -> folder.resolve(earlier.name())));
-    } catch (TemplateProblem wrong) {
+    } catch (TemplateProblem | LanguageProblem wrong) {
       return not(Statement.differs("The files do not make a report.", List.of(wrong.getMessage())));
     }
+  }
+
+  /** English is the language of every edition and no wish. */
+  private static ReportWishes wishes(Claim claim) {
+    ReportWishes wishes = ReportWishes.NONE.withEdition(claim.edition());
+    return claim.language() == Language.ENGLISH ? wishes : wishes.in(claim.language());
   }
 
   private static Remade again(ReportWishes wishes, Path survey, Optional<Path> earlier) {

@@ -80,7 +80,25 @@ class ReportCommandTest {
   void an_edition_that_is_none_is_wrong_use() {
     String survey = "example-surveys/1930s-terrace/survey.yaml";
     assertThat(run("report", survey, "--edition", "tenant")).isEqualTo(2);
-    assertThat(err.toString()).contains("no edition tenant", "survey, record, remediation");
+    assertThat(err.toString()).contains("no edition tenant", "survey, record, remediation, brief");
+  }
+
+  @Test
+  void a_language_that_is_not_spoken_is_wrong_use() {
+    String survey = "example-surveys/top-floor-flat/survey.yaml";
+    assertThat(run("report", survey, "--edition", "brief", "--language", "fr")).isEqualTo(2);
+    assertThat(err.toString()).contains("no report in the language fr", "there in en, de");
+  }
+
+  /** The edition that the survey names counts where none is asked for. */
+  @Test
+  void another_edition_is_written_in_English_only() {
+    String survey = "example-surveys/top-floor-flat/survey.yaml";
+    assertThat(run("report", survey, "--language", "de")).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("the edition remediation is written in English only", "brief is there in en, de");
+    assertThat(run("report", survey, "--edition", "record", "--language", "de")).isEqualTo(2);
+    assertThat(err.toString()).contains("the edition record is written in English only");
   }
 
   @Test

@@ -1,7 +1,10 @@
 package org.drysill.report.chart;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.drysill.assess.Verdict;
 import org.drysill.physics.Range;
 
@@ -12,11 +15,23 @@ import org.drysill.physics.Range;
  * @param text the words around the chart
  * @param axis the common axis of all rows
  * @param rows the rows from top to bottom
+ * @param words the word beside the mark of each verdict
  */
-public record RangeBars(ChartText text, Axis axis, List<Row> rows) implements ChartSpec {
-  /** Copies the list. */
+public record RangeBars(ChartText text, Axis axis, List<Row> rows, Map<Verdict, String> words)
+    implements ChartSpec {
+  /** Copies the collections. */
   public RangeBars {
     rows = List.copyOf(rows);
+    words = Map.copyOf(words);
+  }
+
+  /** The same with the words of the report for verdicts. */
+  public RangeBars(ChartText text, Axis axis, List<Row> rows) {
+    this(
+        text,
+        axis,
+        rows,
+        Arrays.stream(Verdict.values()).collect(Collectors.toMap(v -> v, Setter::word)));
   }
 
   /**

@@ -24,7 +24,7 @@ final class RangeBarsPainter {
     double verdicts =
         bars.rows().stream()
             .flatMap(row -> row.verdict().stream())
-            .mapToDouble(v -> MARK + setter.width(Setter.word(v), Face.REGULAR))
+            .mapToDouble(v -> MARK + setter.width(bars.words().get(v), Face.REGULAR))
             .max()
             .orElse(0);
     double tail = gap(values) + gap(asked) + gap(verdicts);
@@ -64,7 +64,7 @@ final class RangeBarsPainter {
         .ifPresent(
             verdict -> {
               setter.mark(verdict, x, middle);
-              String word = Setter.word(verdict);
+              String word = bars.words().get(verdict);
               setter.left(word, x + MARK, middle + Setter.HALF_CAP, Face.REGULAR, Ink.INK);
             });
   }

@@ -1,5 +1,6 @@
 package org.drysill.report.sheet;
 
+import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,5 +1,9 @@
 package org.drysill.report.sheet;
 
+import org.drysill.report.language.Language;
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +17,9 @@ import org.drysill.report.words.Words;
 
 /** Words the sheet of a home. */
 final class SheetPage {
+  /** The bundle of the sheet's own words. */
+  static final String WORDS = "org.drysill.report.sheet.words";
+
   private static final int HEAD_LENGTH = 70;
 
   /** The fixed words that the template asks for. */
@@ -33,8 +40,8 @@ final class SheetPage {
   private SheetPage() {}
 
   static HouseholdSheet of(Subject subject, Language language) {
-    Phrases phrases = Phrases.of(language);
-    SheetNumbers numbers = new SheetNumbers(Desk.numbers(subject.assessment()), phrases);
+    Phrases phrases = Phrases.of(language, WORDS);
+    LocalNumbers numbers = new LocalNumbers(Desk.numbers(subject.assessment()), phrases);
     Names names = new Names(subject.survey(), phrases);
     String day = phrases.date(subject.survey().visit().date());
     String address =

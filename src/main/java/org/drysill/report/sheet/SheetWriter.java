@@ -1,5 +1,6 @@
 package org.drysill.report.sheet;
 
+import org.drysill.report.language.Language;
 import java.util.List;
 import java.util.Map;
 import org.drysill.report.font.Fonts;

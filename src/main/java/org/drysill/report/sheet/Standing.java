@@ -1,5 +1,8 @@
 package org.drysill.report.sheet;
 
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -29,10 +32,10 @@ final class Standing {
 
   private final Subject subject;
   private final Phrases phrases;
-  private final SheetNumbers numbers;
+  private final LocalNumbers numbers;
   private final Names names;
 
-  Standing(Subject subject, Phrases phrases, SheetNumbers numbers, Names names) {
+  Standing(Subject subject, Phrases phrases, LocalNumbers numbers, Names names) {
     this.subject = subject;
     this.phrases = phrases;
     this.numbers = numbers;

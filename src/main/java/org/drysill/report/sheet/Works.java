@@ -1,5 +1,8 @@
 package org.drysill.report.sheet;
 
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,11 +23,11 @@ final class Works {
 
   private final Subject subject;
   private final Phrases phrases;
-  private final SheetNumbers numbers;
+  private final LocalNumbers numbers;
   private final Names names;
   private final List<String> warned = new ArrayList<>();
 
-  Works(Subject subject, Phrases phrases, SheetNumbers numbers, Names names) {
+  Works(Subject subject, Phrases phrases, LocalNumbers numbers, Names names) {
     this.subject = subject;
     this.phrases = phrases;
     this.numbers = numbers;
@@ -86,12 +89,12 @@ final class Works {
     Optional<String> once =
         money
             .firstCost()
-            .filter(SheetNumbers::counts)
+            .filter(LocalNumbers::counts)
             .map(c -> phrases.say("cost.once", numbers.money(c)));
     Optional<String> running =
         money
             .runningCost()
-            .filter(SheetNumbers::counts)
+            .filter(LocalNumbers::counts)
             .map(c -> phrases.say("cost.running", numbers.money(c)));
     return Stream.of(once, running).flatMap(Optional::stream).collect(Collectors.joining(", "));
   }

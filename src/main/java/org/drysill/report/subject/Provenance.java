@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drysill.report.evidence.InputFile;
 import org.drysill.report.evidence.InputRole;
+import org.drysill.report.language.Language;
 import org.drysill.survey.Edition;
 
 /**
@@ -14,6 +15,7 @@ import org.drysill.survey.Edition;
  * @param data the data files that came with it
  * @param ruleSet the rule set that governs, with its edition
  * @param edition the edition that was asked for, whatever the survey says
+ * @param language the language that it is written in
  * @param inputs the files that were read
  * @param results the digest of the results; empty among the results themselves
  */
@@ -23,6 +25,7 @@ public record Provenance(
     Data data,
     String ruleSet,
     Edition edition,
+    Language language,
     List<Input> inputs,
     Optional<String> results) {
   /** Copies the list. */
@@ -55,6 +58,7 @@ public record Provenance(
 
   /** The same with the digest of the results. */
   public Provenance withResults(String sha256) {
-    return new Provenance(program, version, data, ruleSet, edition, inputs, Optional.of(sha256));
+    return new Provenance(
+        program, version, data, ruleSet, edition, language, inputs, Optional.of(sha256));
   }
 }

@@ -18,13 +18,14 @@ import org.drysill.report.table.FindingTable;
 import org.drysill.report.words.Words;
 
 /** The findings that the first page shows: the whole home, wet rooms, the worst of the others. */
-final class FoundTable {
+public final class FoundTable {
   private static final int EXTRACT_ROWS = 3;
   private static final int NOTES = 4;
 
   private FoundTable() {}
 
-  static List<Finding> rows(Subject subject) {
+  /** The findings of a first page. */
+  public static List<Finding> rows(Subject subject) {
     List<Finding> rows = new ArrayList<>();
     rows.add(subject.ventilation().wholeHome());
     rows.addAll(worst(oneOfEachRoom(subject.ventilation().extract()), EXTRACT_ROWS));

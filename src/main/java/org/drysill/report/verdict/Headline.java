@@ -9,7 +9,7 @@ final class Headline {
 
   static String of(State state, Edition edition) {
     return switch (edition) {
-      case SURVEY -> survey(state);
+      case SURVEY, BRIEF -> survey(state);
       case RECORD -> record(state);
       case REMEDIATION -> remediation(state);
     };

@@ -17,6 +17,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.drysill.Drysill;
+import org.drysill.report.language.Language;
+import org.drysill.report.language.Phrases;
 import org.drysill.report.pdf.TextOutside;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.Test;
@@ -75,7 +77,7 @@ class SheetTest {
   }
 
   private static String rows(String name, Language language) {
-    Phrases phrases = Phrases.of(language);
+    Phrases phrases = Phrases.of(language, SheetPage.WORDS);
     String text = text(sheet(name, language));
     return text.substring(
         text.indexOf(phrases.say("standing.verdict")), text.indexOf(phrases.say("steps")));

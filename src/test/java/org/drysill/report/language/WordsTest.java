@@ -1,4 +1,4 @@
-package org.drysill.report.sheet;
+package org.drysill.report.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -31,22 +31,29 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WordsTest {
   private static final Pattern GAP = Pattern.compile("\\{\\d+}");
 
-  private static Properties file(String name) {
-    Properties words = new Properties();
-    try (InputStream in = Phrases.class.getResourceAsStream(name);
+  /** The bundles by their files, without ending. */
+  private static final List<String> BUNDLES =
+      List.of("language/common", "sheet/words", "brief/words", "brief/terms");
+
+  private static void load(Properties words, String name) {
+    try (InputStream in = Phrases.class.getResourceAsStream("../" + name + ".properties");
         InputStreamReader text = new InputStreamReader(in, StandardCharsets.UTF_8)) {
       words.load(text);
     } catch (IOException e) {
       throw new AssertionError(e);
     }
-    return words;
   }
 
+  /** The words of all bundles; a key that two of them have is told apart by its bundle. */
   private static Properties of(Language language) {
-    return file(
-        language == Language.ENGLISH
-            ? "words.properties"
-            : "words_" + language.tag() + ".properties");
+    Properties all = new Properties();
+    for (String bundle : BUNDLES) {
+      Properties words = new Properties();
+      load(words, bundle + (language == Language.ENGLISH ? "" : "_" + language.tag()));
+      String before = bundle.startsWith("language") ? "" : bundle + ":";
+      words.stringPropertyNames().forEach(k -> all.put(before + k, words.getProperty(k)));
+    }
+    return all;
   }
 
   private static Set<String> gaps(String phrase) {
@@ -100,6 +107,9 @@ class WordsTest {
         .forEach(e -> used.addAll(keys("caution.", data.cautions().stream().map(Caution::id), e)));
     used.addAll(keys("room.", words(RoomUse.values()), ""));
     used.addAll(keys("spot.", words(ColdSpotKind.values()), ""));
+    // Symbols of units are those of English where a language has none of its own.
+    used.addAll(
+        of(language).stringPropertyNames().stream().filter(k -> k.startsWith("unit.")).toList());
     assertThat(of(language).stringPropertyNames()).isSubsetOf(used);
   }
 
@@ -121,7 +131,7 @@ class WordsTest {
 
   @Test
   void one_and_many_are_told_apart() {
-    Phrases german = Phrases.of(Language.GERMAN);
+    Phrases german = Phrases.of(Language.GERMAN, "org.drysill.report.sheet.words");
     assertThat(german.count("row.glass.none", 1)).startsWith("Das untersuchte Fenster");
     assertThat(german.count("row.glass.none", 3)).startsWith("Die 3 untersuchten Fenster");
   }

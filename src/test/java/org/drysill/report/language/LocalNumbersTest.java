@@ -1,4 +1,4 @@
-package org.drysill.report.sheet;
+package org.drysill.report.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,10 +14,10 @@ import org.drysill.report.words.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** Same digits and units in every language, other marks. No-break spaces are written as spaces. */
-class SheetNumbersTest {
+class LocalNumbersTest {
   private static final Numbers NUMBERS = new Numbers(UnitSystem.METRIC, "GBP");
-  private final SheetNumbers english = new SheetNumbers(NUMBERS, Phrases.of(Language.ENGLISH));
-  private final SheetNumbers german = new SheetNumbers(NUMBERS, Phrases.of(Language.GERMAN));
+  private final LocalNumbers english = new LocalNumbers(NUMBERS, Phrases.of(Language.ENGLISH));
+  private final LocalNumbers german = new LocalNumbers(NUMBERS, Phrases.of(Language.GERMAN));
 
   private static Figure figure(Range value, Unit unit) {
     return new Figure(

@@ -1,4 +1,4 @@
-package org.drysill.report.sheet;
+package org.drysill.report.language;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drysill.report.words.Words;
 import org.drysill.survey.ColdSpot;
+import org.drysill.survey.Fan;
 import org.drysill.survey.Room;
 import org.drysill.survey.Survey;
 import org.drysill.survey.Wall;
@@ -20,14 +21,15 @@ import org.drysill.survey.Window;
  * people there call it. Where it gives none, the word for what it is does, with the survey's id
  * where two would be called alike.
  */
-final class Names {
+public final class Names {
   private static final int LONGEST = 60;
 
   private final Phrases phrases;
   private final Map<String, String> rooms;
   private final Map<String, String> places = new HashMap<>();
 
-  Names(Survey survey, Phrases phrases) {
+  /** The names of a survey. */
+  public Names(Survey survey, Phrases phrases) {
     this.phrases = phrases;
     this.rooms = named(survey.rooms(), Room::id, this::room);
     for (Room room : survey.rooms()) {
@@ -36,17 +38,18 @@ final class Names {
       here.putAll(named(room.coldSpots(), ColdSpot::id, this::spot));
       here.putAll(named(room.windows(), Window::id, this::window));
       here.putAll(named(room.walls(), Wall::id, this::wall));
+      here.putAll(named(room.fans(), Fan::id, this::fan));
       here.forEach((id, name) -> places.put(id, phrases.say("place.in", name, within)));
     }
   }
 
   /** A room. */
-  String room(String id) {
+  public String room(String id) {
     return rooms.getOrDefault(id, id);
   }
 
-  /** A cold spot, window or wall with its room; empty for what is none of them. */
-  Optional<String> place(String id) {
+  /** A cold spot, window, wall or fan with its room; empty for what is none of them. */
+  public Optional<String> place(String id) {
     return Optional.ofNullable(places.get(id));
   }
 
@@ -60,6 +63,12 @@ final class Names {
     return spot.name()
         .or(() -> phrases.find("spot." + key(spot.kind().word())))
         .orElseGet(() -> spot.kind().word());
+  }
+
+  private String fan(Fan fan) {
+    return fan.name()
+        .or(() -> phrases.find("fan." + key(fan.kind().word())))
+        .orElseGet(() -> Words.capital(fan.kind().word()));
   }
 
   private String wall(Wall wall) {
@@ -99,7 +108,7 @@ final class Names {
   }
 
   /** The first few names of a list, and how many more there are. */
-  String few(Stream<String> names, int most) {
+  public String few(Stream<String> names, int most) {
     List<String> all = names.toList();
     String shown = all.stream().limit(most).collect(Collectors.joining(", "));
     int more = all.size() - most;

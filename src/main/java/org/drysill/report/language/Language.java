@@ -1,11 +1,13 @@
-package org.drysill.report.sheet;
+package org.drysill.report.language;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.drysill.yaml.Worded;
 
-/** A language in which the household sheet is complete. */
-public enum Language {
+/** A language in which the household sheet and the short report are complete. */
+public enum Language implements Worded {
   /** English. */
   ENGLISH("en"),
   /** German. */
@@ -17,9 +19,19 @@ public enum Language {
     this.tag = tag;
   }
 
+  @Override
+  public String word() {
+    return tag;
+  }
+
   /** Its BCP 47 tag, such as {@code de}. */
   public String tag() {
     return tag;
+  }
+
+  /** The tags of all of them. */
+  public static List<String> tags() {
+    return Arrays.stream(values()).map(Language::tag).toList();
   }
 
   /** Its locale. */
@@ -27,7 +39,7 @@ public enum Language {
     return Locale.forLanguageTag(tag);
   }
 
-  /** The language of a tag; empty where the sheet does not speak it. */
+  /** The language of a tag; empty where nothing is said in it. */
   public static Optional<Language> of(String tag) {
     return Arrays.stream(values()).filter(l -> l.tag.equalsIgnoreCase(tag)).findFirst();
   }

@@ -1,0 +1,112 @@
+package org.drysill.report.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drysill.assess.Finding;
+import org.drysill.assess.Unit;
+import org.drysill.assess.recovery.HeatSaved;
+import org.drysill.assess.recovery.RecoveryUnit;
+import org.drysill.options.FanRunningCost;
+import org.drysill.report.block.Block;
+import org.drysill.report.block.Grid;
+import org.drysill.report.block.Row;
+import org.drysill.report.block.Section;
+import org.drysill.report.table.Cells;
+
+/** Heat recovery in use, and what the fans of today take and keep in a year. */
+final class RecoverySection implements BriefChapter {
+  @Override
+  public Optional<Section> write(BriefDesk desk) {
+    List<RecoveryUnit> units = desk.subject().recovery().units();
+    List<FanRunningCost> costs = desk.subject().options().fansNow();
+    if (units.isEmpty() && costs.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Block> blocks = new ArrayList<>();
+    if (!units.isEmpty()) {
+      blocks.add(units(desk, units));
+    }
+    if (!costs.isEmpty()) {
+      blocks.add(costs(desk, costs));
+    }
+    return Optional.of(
+        new Section(
+            "recovery", desk.say(heading(desk, units)), desk.say("fans.running"), false, blocks));
+  }
+
+  private static String heading(BriefDesk desk, List<RecoveryUnit> units) {
+    if (units.isEmpty()) {
+      return "recovery.heading.none";
+    }
+    List<Finding> findings = desk.subject().recovery().findings();
+    return findings.isEmpty()
+        ? "recovery.heading.untested"
+        : "recovery.heading." + findings.get(0).verdict().name().toLowerCase(Locale.ROOT);
+  }
+
+  private static Grid units(BriefDesk desk, List<RecoveryUnit> units) {
+    return Grid.wide(
+        "",
+        List.of(
+            desk.words("recovery.unit", 0),
+            desk.numbers("recovery.declared", Unit.PERCENT, 27),
+            desk.numbers("recovery.measured", Unit.PERCENT, 31),
+            desk.numbers("recovery.effective", Unit.PERCENT, 31),
+            desk.numbers("recovery.net", Unit.WATT, 28),
+            desk.words("recovery.verdict", 26)),
+        units.stream().map(u -> row(desk, u)).toList(),
+        desk.say("recovery.foot"));
+  }
+
+  private static Row row(BriefDesk desk, RecoveryUnit unit) {
+    return Cells.row(
+        Cells.text(desk.names().place(unit.id()).orElse(unit.id()), tests(desk, unit)),
+        desk.value(unit.declared()),
+        desk.value(unit.measured()),
+        desk.value(unit.effective()),
+        desk.value(unit.saved().flatMap(s -> s.net().or(() -> Optional.of(s).map(HeatSaved::heat)))),
+        unit.declaredAgainstMeasured()
+            .map(f -> Compared.verdict(desk, f.verdict()))
+            .orElse(Cells.text(Cells.NOTHING)));
+  }
+
+  private static String tests(BriefDesk desk, RecoveryUnit unit) {
+    return unit.tests().isEmpty()
+        ? desk.say("recovery.no-test")
+        : String.join(
+            "; ",
+            unit.tests().stream()
+                .map(
+                    t ->
+                        desk.terms().word("test", t.form())
+                            + ": "
+                            + desk.terms().word("tells", t.quality()))
+                .distinct()
+                .toList());
+  }
+
+  private static Grid costs(BriefDesk desk, List<FanRunningCost> costs) {
+    return Grid.wide(
+            desk.say("fan-cost.title"),
+            List.of(
+                desk.words("fans.fan", 0),
+                desk.numbers("fan-cost.electricity", Unit.KWH_PER_YEAR, 30),
+                desk.numbers("fan-cost.heat", Unit.KWH_PER_YEAR, 33),
+                desk.numbers("fan-cost.kept", Unit.KWH_PER_YEAR, 33),
+                desk.numbers("fan-cost.cost", Unit.MONEY, 30)),
+            costs.stream()
+                .map(
+                    c ->
+                        Cells.row(
+                            Cells.text(desk.names().place(c.fan()).orElse(c.fan())),
+                            desk.value(c.electricity()),
+                            desk.value(c.heatLost()),
+                            desk.value(c.heatRecovered()),
+                            desk.value(c.cost())))
+                .toList(),
+            "")
+        .densely();
+  }
+}

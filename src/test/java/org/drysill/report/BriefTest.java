@@ -1,0 +1,141 @@
+package org.drysill.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.drysill.ReportWishes;
+import org.drysill.report.language.Language;
+import org.drysill.report.pdf.Validator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The short report of the examples, in each of its languages. */
+class BriefTest {
+  private static final List<String> EXAMPLES =
+      List.of("1930s-terrace", "owners-bungalow", "top-floor-flat");
+  private static final ReportWishes BRIEF = ReportWishes.NONE.withEdition("brief");
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+  @TempDir private Path folder;
+
+  private static Rendered brief(String example, Language language) {
+    return Rendered.example(example, BRIEF.in(language));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void it_is_short_and_says_its_language(String example) throws IOException {
+    for (Language language : Language.values()) {
+      Rendered made = brief(example, language);
+      assertThat(made.pages().size()).isBetween(7, 15);
+      assertThat(made.outside()).isEmpty();
+      try (PDDocument document = Loader.loadPDF(made.report().pdf())) {
+        assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo(language.tag());
+      }
+      assertThat(made.report().html())
+          .contains("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + language.tag())
+          .doesNotContain("id=\"wanting\"");
+    }
+  }
+
+  /** The same figures as the long report; the provenance tells edition and language. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void the_results_are_those_of_the_long_report(String example) {
+    for (Language language : Language.values()) {
+      String json = json(brief(example, language));
+      assertThat(json).contains("\"language\":\"" + language.tag() + "\"");
+      assertThat(
+              json.replace("\"edition\":\"brief\"", "\"edition\":\"survey\"")
+                  .replace("\"language\":\"de\"", "\"language\":\"en\""))
+          .isEqualTo(json(Rendered.example(example, ReportWishes.NONE.withEdition("survey"))));
+    }
+  }
+
+  private static String json(Rendered report) {
+    return new String(report.report().json(), StandardCharsets.UTF_8);
+  }
+
+  /** Marks and words differ, figures never do. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void the_first_page_has_the_same_digits_in_every_language(String example) {
+    assertThat(digits(brief(example, Language.GERMAN)))
+        .isEqualTo(digits(brief(example, Language.ENGLISH)));
+  }
+
+  private static List<String> digits(Rendered made) {
+    return DIGITS
+        .matcher(String.join(" ", made.first()))
+        .results()
+        .map(MatchResult::group)
+        .sorted()
+        .toList();
+  }
+
+  /** Every number of a working that a page names is the place of a working. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void every_mark_leads_to_a_working(String example) {
+    String html = brief(example, Language.GERMAN).report().html();
+    Set<String> named = found(html, "href=\"#(w[0-9.]+)\"");
+    assertThat(named).hasSizeGreaterThan(20);
+    assertThat(found(html, "class=\"entry\" id=\"(w[0-9.]+)\"")).containsAll(named);
+  }
+
+  private static Set<String> found(String html, String pattern) {
+    return Pattern.compile(pattern)
+        .matcher(html)
+        .results()
+        .map(m -> m.group(1))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
+  void what_the_pages_must_hold_is_there_in_German() {
+    assertThat(brief("1930s-terrace", Language.GERMAN).words())
+        .contains(
+            "Ob die Lüftung ausreicht, ist noch offen; 12 kalte Stellen sind gefährdet",
+            "Gebäude und Ortstermin",
+            "Reihenmittelhaus",
+            "Räume und ihre Luft beim Ortstermin",
+            "Abluft: Küche",
+            "Feuchteschutz: kalte Oberflächen sind gefährdet",
+            "Wärmerückgewinnung im Betrieb: geringer als angegeben",
+            "Feuchtelast: rund 9,4 (4,3–16,5) kg/d Wasser",
+            "Maßnahmenpaket A",
+            "Ein Abluftlüfter kann Abgase in die Wohnung ziehen (Living room).",
+            "Was als Nächstes zu messen ist",
+            "27 Annahmen wurden getroffen",
+            "Approved Document F, Volume 1: Dwellings, 2021",
+            "SHA-256");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3a", "3u", "ua1"})
+  void it_breaks_no_rule_of(String flavour) throws IOException, InterruptedException {
+    List<Path> files = new ArrayList<>();
+    for (String example : EXAMPLES) {
+      for (Language language : Language.values()) {
+        Path file = folder.resolve(example + "-" + language.tag() + ".pdf");
+        files.add(Files.write(file, brief(example, language).report().pdf()));
+      }
+    }
+    String said = Validator.verdict(flavour, files.toArray(Path[]::new));
+    files.forEach(f -> assertThat(said).contains("PASS " + f));
+  }
+}
