@@ -29,6 +29,7 @@ import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.evidence.NotAReport;
+import org.drysill.report.language.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -190,6 +191,19 @@ class VerificationTest {
             .orElseThrow()
             .pdf();
     assertThat(check(record).get(4).sentence()).contains("byte for byte");
+  }
+
+  @Test
+  void a_language_that_was_wished_for_is_spoken_again() {
+    byte[] german =
+        Drysill.report(
+                Path.of("example-surveys", "owners-bungalow", "survey.yaml"),
+                ReportWishes.NONE.withEdition("brief").in(Language.GERMAN),
+                stage -> {})
+            .report()
+            .orElseThrow()
+            .pdf();
+    assertThat(check(german).get(4).sentence()).contains("byte for byte");
   }
 
   @Test

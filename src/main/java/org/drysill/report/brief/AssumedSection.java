@@ -11,7 +11,7 @@ import org.drysill.report.block.Section;
 
 /** What was taken for granted: its name, its value, where the value comes from. */
 final class AssumedSection implements BriefChapter {
-  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)*");
+  private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*");
 
   @Override
   public Optional<Section> write(BriefDesk desk) {

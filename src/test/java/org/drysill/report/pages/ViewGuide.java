@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.drysill.report.brief.BriefView;
 import org.drysill.report.chart.ChartText;
 import org.drysill.report.view.ReportView;
 
@@ -29,7 +30,7 @@ public final class ViewGuide {
   static String text() {
     StringBuilder text = new StringBuilder();
     Set<Class<?>> told = new LinkedHashSet<>();
-    Deque<Class<?>> open = new ArrayDeque<>(List.of(ReportView.class, ChartText.class));
+    Deque<Class<?>> open = new ArrayDeque<>(List.of(ReportView.class, BriefView.class, ChartText.class));
     while (!open.isEmpty()) {
       Class<?> type = open.poll();
       if (!told.add(type)) {
