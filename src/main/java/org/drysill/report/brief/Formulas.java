@@ -31,12 +31,17 @@ final class Formulas {
     return phrases.find(key).orElseGet(() -> byWord(formula));
   }
 
-  /** A symbol; the name of a room or place in its brackets stays. */
+  /** A symbol; the name of a room or place in its brackets stays, a source of water has a word. */
   String symbol(String symbol) {
     int bracket = symbol.indexOf('(');
-    return bracket < 0
-        ? byWord(symbol)
-        : byWord(symbol.substring(0, bracket)) + symbol.substring(bracket);
+    if (bracket < 0) {
+      return byWord(symbol);
+    }
+    String within = symbol.substring(bracket).replaceAll("^\\(|\\)$", "");
+    String named =
+        phrases.find("source." + within.replace(' ', '-')).map(s -> "(" + s + ")").orElse("");
+    return byWord(symbol.substring(0, bracket))
+        + (named.isEmpty() ? symbol.substring(bracket) : named);
   }
 
   private String byWord(String text) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.report.block.Block;
-import org.drysill.report.block.Fact;
-import org.drysill.report.block.Facts;
+import org.drysill.report.block.Entries;
+import org.drysill.report.block.Entry;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.evidence.FilesInside;
@@ -20,12 +20,12 @@ final class RecordSection implements BriefChapter {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Prose(List.of(), "", "", desk.say(shared ? "record.shared" : "record.whole")));
-    List<Fact> facts = new ArrayList<>();
+    List<Entry> facts = new ArrayList<>();
     facts.add(
-        new Fact(desk.say("record.program"), provenance.program() + " " + provenance.version()));
-    facts.add(new Fact(desk.say("record.rules"), provenance.ruleSet()));
+        entry(desk.say("record.program"), provenance.program() + " " + provenance.version()));
+    facts.add(entry(desk.say("record.rules"), provenance.ruleSet()));
     facts.add(
-        new Fact(
+        entry(
             desk.say("record.data"),
             desk.say(
                 "record.files",
@@ -37,19 +37,23 @@ final class RecordSection implements BriefChapter {
         .ifPresent(
             digest ->
                 facts.add(
-                    new Fact(
+                    entry(
                         FilesInside.nameOfResults(
                             provenance.inputs().stream().map(Provenance.Input::name).toList()),
                         desk.say("record.results", grouped(digest)))));
-    blocks.add(new Facts(List.of(), facts));
+    blocks.add(new Entries("", facts, ""));
     return Optional.of(
         new Section(
             "record", desk.say("record.heading"), desk.say("record.running"), false, blocks));
   }
 
-  private static Fact fact(BriefDesk desk, Provenance.Input input, boolean shared) {
+  private static Entry entry(String name, String text) {
+    return new Entry(name + ":", text, "");
+  }
+
+  private static Entry fact(BriefDesk desk, Provenance.Input input, boolean shared) {
     String role = desk.terms().word("role", input.role());
-    return new Fact(
+    return entry(
         input.name(),
         desk.say(
             input.inside() || shared ? "record.inside" : "record.outside",

@@ -51,10 +51,10 @@ final class RecoverySection implements BriefChapter {
         "",
         List.of(
             desk.words("recovery.unit", 0),
-            desk.numbers("recovery.declared", Unit.PERCENT, 27),
-            desk.numbers("recovery.measured", Unit.PERCENT, 31),
-            desk.numbers("recovery.effective", Unit.PERCENT, 31),
-            desk.numbers("recovery.net", Unit.WATT, 28),
+            desk.numbers("recovery.declared", Unit.PERCENT, 25),
+            desk.numbers("recovery.measured", Unit.PERCENT, 28),
+            desk.numbers("recovery.effective", Unit.PERCENT, 25),
+            desk.numbers("recovery.net", Unit.WATT, 27),
             desk.words("recovery.verdict", 26)),
         units.stream().map(u -> row(desk, u)).toList(),
         desk.say("recovery.foot"));

@@ -17,6 +17,8 @@ import org.drysill.report.block.Section;
 
 /** The documents behind these pages; their titles and clauses stand as they are published. */
 final class SourceList implements BriefChapter {
+  private static final int LONGEST_CLAUSE = 24;
+
   @Override
   public Optional<Section> write(BriefDesk desk) {
     Map<String, List<Citation>> documents = new TreeMap<>();
@@ -72,9 +74,23 @@ final class SourceList implements BriefChapter {
     return citation.document() + citation.edition().map(e -> ", " + e).orElse("");
   }
 
-  /** A citation with its standing; what is no document by its standing alone. */
+  /**
+   * A citation without what its clause is about, which the list of sources tells; what is no
+   * document by its standing alone.
+   */
   static String cited(BriefDesk desk, Citation citation) {
-    String how = desk.terms().word("how", citation.how());
-    return isPublished(citation) ? citation.text() + " (" + how + ")" : how;
+    if (!isPublished(citation)) {
+      return desk.terms().word("how", citation.how());
+    }
+    String clause =
+        citation
+            .clause()
+            .map(c -> c.split("[,;:]", 2)[0].strip())
+            .filter(c -> c.length() <= LONGEST_CLAUSE)
+            .map(c -> ", " + c)
+            .orElse("");
+    String memory =
+        citation.how() == How.MEMORY ? " (" + desk.terms().word("how", How.MEMORY) + ")" : "";
+    return title(citation) + clause + memory;
   }
 }

@@ -122,6 +122,7 @@ final class Terms {
     return names
         .place(id)
         .or(() -> phrases.find("measure." + id + ".title"))
+        .or(() -> phrases.find("package." + id))
         .map(name -> Words.shortened(name, LONGEST))
         .orElse(id);
   }
