@@ -84,6 +84,25 @@ class ReportCommandTest {
   }
 
   @Test
+  void the_short_report_takes_a_template_and_a_language_of_its_readers() throws IOException {
+    Path own = Files.createDirectories(folder.resolve("own-brief"));
+    Files.writeString(
+        own.resolve("brief.ftlh"),
+        Files.readString(Path.of("templates/brief.ftlh"))
+            .replace("<@b.section view.verdict true/>", "<p>Hausstil</p><@b.section view.verdict true/>"));
+    Path html = folder.resolve("brief.html");
+    String survey = "example-surveys/owners-bungalow/survey.yaml";
+    String pdf = folder.resolve("brief.pdf").toString();
+    assertThat(
+            run(
+                "report", survey, "--edition", "brief", "--language", "de", "--templates",
+                own.toString(), "-o", pdf, "--html", html.toString()))
+        .isZero();
+    assertThat(Files.readString(html)).contains("Hausstil", "lang=\"de\"", "Feuchtelast");
+    assertThat(out.toString()).contains("Die Lüftung").doesNotContain("The air");
+  }
+
+  @Test
   void a_language_that_is_not_spoken_is_wrong_use() {
     String survey = "example-surveys/top-floor-flat/survey.yaml";
     assertThat(run("report", survey, "--edition", "brief", "--language", "fr")).isEqualTo(2);

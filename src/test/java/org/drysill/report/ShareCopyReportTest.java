@@ -144,7 +144,7 @@ class ShareCopyReportTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"survey", "record", "remediation"})
+  @ValueSource(strings = {"survey", "record", "remediation", "brief"})
   void no_name_of_the_survey_is_in_any_byte_of_the_copy(String edition) throws IOException {
     Report copy = copy(edition);
     assertSilent("results", copy.json());

@@ -45,11 +45,11 @@ final class Openings {
     return Grid.wide(
             desk.say("openings.title"),
             List.of(
-                desk.words("openings.what", 52),
+                desk.words("openings.what", 0),
                 Cells.numbers(desk.say("judged.meets"), 14),
                 Cells.numbers(desk.say("judged.short"), 22),
                 Cells.numbers(desk.say("judged.unknown"), 16),
-                desk.words("openings.short", 0)),
+                desk.words("openings.short", 72)),
             rows,
             "")
         .densely();
