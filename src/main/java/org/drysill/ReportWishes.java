@@ -41,10 +41,7 @@ public record ReportWishes(
    */
   public ReportWishes withEdition(String word) {
     return new ReportWishes(
-        Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))),
-        language,
-        shared,
-        templates);
+        Optional.of(Edition.valueOf(word.toUpperCase(Locale.ROOT))), language, shared, templates);
   }
 
   /** The same, in a language; only the brief edition is written in more than one. */

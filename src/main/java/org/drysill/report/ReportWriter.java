@@ -76,8 +76,7 @@ public final class ReportWriter {
         renderer.render(
             xhtml,
             filling.charts(),
-            filling.metadata(
-                producer(subject.provenance()), subject.survey().visit().date()),
+            filling.metadata(producer(subject.provenance()), subject.survey().visit().date()),
             FilesInside.of(inputs, json));
     return new Report(
         pdf,

@@ -26,7 +26,9 @@ public record Visit(
     @LeftOut @Key(about = "The reference of the visit in your files", example = "HX-0042/1")
         Optional<String> reference,
     @Key(about = "The day of the visit", example = "2026-01-22") LocalDate date,
-    @Key(about = "Which edition of the report: survey, record, remediation or brief", example = "survey")
+    @Key(
+            about = "Which edition of the report: survey, record, remediation or brief",
+            example = "survey")
         Optional<Edition> edition,
     @LeftOut @Key(about = "Who took the readings") Optional<Surveyor> surveyor,
     @LeftOut @Key(about = "Who the report is for", example = "Owner of 4 Sample Terrace")

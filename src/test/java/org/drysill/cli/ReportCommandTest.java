@@ -89,14 +89,26 @@ class ReportCommandTest {
     Files.writeString(
         own.resolve("brief.ftlh"),
         Files.readString(Path.of("templates/brief.ftlh"))
-            .replace("<@b.section view.verdict true/>", "<p>Hausstil</p><@b.section view.verdict true/>"));
+            .replace(
+                "<@b.section view.verdict true/>",
+                "<p>Hausstil</p><@b.section view.verdict true/>"));
     Path html = folder.resolve("brief.html");
     String survey = "example-surveys/owners-bungalow/survey.yaml";
     String pdf = folder.resolve("brief.pdf").toString();
     assertThat(
             run(
-                "report", survey, "--edition", "brief", "--language", "de", "--templates",
-                own.toString(), "-o", pdf, "--html", html.toString()))
+                "report",
+                survey,
+                "--edition",
+                "brief",
+                "--language",
+                "de",
+                "--templates",
+                own.toString(),
+                "-o",
+                pdf,
+                "--html",
+                html.toString()))
         .isZero();
     assertThat(Files.readString(html)).contains("Hausstil", "lang=\"de\"", "Feuchtelast");
     assertThat(out.toString()).contains("Die Lüftung").doesNotContain("The air");

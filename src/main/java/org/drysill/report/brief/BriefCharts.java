@@ -122,9 +122,7 @@ final class BriefCharts {
                     title,
                     desk.say("chart.months.unit"),
                     desk.say("chart.months.source"),
-                    title
-                        + ". "
-                        + panels.stream().map(this::alt).collect(Collectors.joining(" "))),
+                    title + ". " + panels.stream().map(this::alt).collect(Collectors.joining(" "))),
                 desk.say("chart.months.before"),
                 desk.say("chart.months.after", best.name()),
                 MonthLines.JULY_FIRST,
@@ -132,8 +130,7 @@ final class BriefCharts {
             FLAT * panels.size()));
   }
 
-  private Optional<MonthPairs.Panel> panel(
-      String key, List<Integer> before, List<Integer> after) {
+  private Optional<MonthPairs.Panel> panel(String key, List<Integer> before, List<Integer> after) {
     boolean nothing =
         IntStream.range(0, MONTHS).allMatch(m -> before.get(m) == 0 && after.get(m) == 0);
     return nothing

@@ -57,7 +57,8 @@ final class ColdSection implements BriefChapter {
   }
 
   private static Row row(BriefDesk desk, ColdPlace place) {
-    Optional<Figure> mould = place.year().either(wall -> Optional.of(wall.mould()), glass -> none());
+    Optional<Figure> mould =
+        place.year().either(wall -> Optional.of(wall.mould()), glass -> none());
     Optional<Figure> mornings =
         place.year().either(wall -> none(), glass -> Optional.of(glass.wetMornings()));
     Optional<Figure> margin = place.now().map(SurfaceNow::margin);
@@ -66,8 +67,7 @@ final class ColdSection implements BriefChapter {
     return Cells.row(
         Cells.text(
                 desk.names().place(place.item()).orElse(place.item()),
-                part(desk, place)
-                    + desk.terms().word("factor-from", place.factor().source()))
+                part(desk, place) + desk.terms().word("factor-from", place.factor().source()))
             .with(
                 Stream.of(margin, Optional.of(factor), needed, mould, mornings)
                     .flatMap(Optional::stream)

@@ -71,8 +71,7 @@ final class Compared {
         .orElse(name);
   }
 
-  private static Optional<Bar> bar(
-      BriefDesk desk, Finding finding, Figure found) {
+  private static Optional<Bar> bar(BriefDesk desk, Finding finding, Figure found) {
     if (found.unit() == Unit.CELSIUS) {
       return Optional.empty();
     }

@@ -44,8 +44,7 @@ final class FirstPage {
                 .count();
     String state = desk.say("heading." + air.name().toLowerCase(Locale.ROOT));
     if (risky > 0) {
-      return desk.say(
-          "heading.with", state, desk.phrases().count("heading.places", risky));
+      return desk.say("heading.with", state, desk.phrases().count("heading.places", risky));
     }
     return desk.subject().condensation().places().isEmpty()
         ? state

@@ -11,10 +11,12 @@ import org.drysill.report.language.Phrases;
  * whole where it is a phrase, else word by word, as in an index such as {@code N_bedrooms}.
  */
 final class Formulas {
-  private static final Pattern WORD = Pattern.compile("(?<![A-Za-z])[A-Za-z]?[a-z]{2,}(?![A-Za-z])");
+  private static final Pattern WORD =
+      Pattern.compile("(?<![A-Za-z])[A-Za-z]?[a-z]{2,}(?![A-Za-z])");
 
   /** Shorter words are symbols, unless the language has a word for them. */
   private static final int LEAST_LETTERS = 4;
+
   private static final int LONGEST_KEY = 60;
 
   private final Phrases phrases;

@@ -47,7 +47,8 @@ final class HomeFacts implements BriefChapter {
     dwelling.address().ifPresent(a -> facts.add(fact(desk, "home.address", a)));
     dwelling
         .type()
-        .ifPresent(t -> facts.add(fact(desk, "home.type", desk.terms().word("dwelling", t.word()))));
+        .ifPresent(
+            t -> facts.add(fact(desk, "home.type", desk.terms().word("dwelling", t.word()))));
     dwelling.built().ifPresent(b -> facts.add(fact(desk, "home.built", Integer.toString(b))));
     dwelling
         .tenure()

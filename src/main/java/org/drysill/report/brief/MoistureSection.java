@@ -30,8 +30,7 @@ final class MoistureSection implements BriefChapter {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Prose(
-            desk.notes(
-                Stream.concat(Stream.of(moisture.itemised()), moisture.implied().stream())),
+            desk.notes(Stream.concat(Stream.of(moisture.itemised()), moisture.implied().stream())),
             "",
             "",
             balance(desk, moisture)));
@@ -66,8 +65,7 @@ final class MoistureSection implements BriefChapter {
                     desk.numbers().full(moisture.itemised()),
                     desk.numbers().full(implied),
                     word))
-        .orElseGet(
-            () -> desk.say("moisture.only", desk.numbers().full(moisture.itemised()), word));
+        .orElseGet(() -> desk.say("moisture.only", desk.numbers().full(moisture.itemised()), word));
   }
 
   private static Row row(BriefDesk desk, Item item) {

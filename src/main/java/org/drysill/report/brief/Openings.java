@@ -14,7 +14,9 @@ import org.drysill.report.block.Grid;
 import org.drysill.report.block.Row;
 import org.drysill.report.table.Cells;
 
-/** Openings, doors and fan power, counted by what each comparison shows; what falls short by name. */
+/**
+ * Openings, doors and fan power, counted by what each comparison shows; what falls short by name.
+ */
 final class Openings {
   private static final int NAMED = 12;
 
@@ -30,7 +32,8 @@ final class Openings {
   static Grid of(BriefDesk desk, VentilationResult air) {
     Map<String, List<Finding>> kinds = new LinkedHashMap<>();
     kinds.put(
-        "openings.background", air.background().stream().filter(f -> f.room().isPresent()).toList());
+        "openings.background",
+        air.background().stream().filter(f -> f.room().isPresent()).toList());
     kinds.put("openings.transfer", air.transfer());
     kinds.put("openings.pressure", air.doorPressure());
     kinds.put("openings.purge", air.purge().stream().map(PurgeOpening::finding).toList());
@@ -72,7 +75,6 @@ final class Openings {
   }
 
   private static Cell count(List<Finding> findings, Verdict verdict) {
-    return Cells.text(
-        Long.toString(findings.stream().filter(f -> f.verdict() == verdict).count()));
+    return Cells.text(Long.toString(findings.stream().filter(f -> f.verdict() == verdict).count()));
   }
 }

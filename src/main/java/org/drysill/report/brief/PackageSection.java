@@ -44,7 +44,8 @@ final class PackageSection implements BriefChapter {
                     desk.numbers("packages.first", Unit.MONEY, 36),
                     desk.numbers("packages.yearly", Unit.MONEY, 34),
                     Cells.words(desk.say("packages.chance"), 27),
-                    Cells.numbers(desk.say("packages.lacks", desk.numbers().unit(Unit.AIRFLOW)), 26),
+                    Cells.numbers(
+                        desk.say("packages.lacks", desk.numbers().unit(Unit.AIRFLOW)), 26),
                     Cells.numbers(desk.say("packages.mould"), 20),
                     Cells.numbers(desk.say("packages.glass"), 0)),
                 rows,
@@ -111,8 +112,7 @@ final class PackageSection implements BriefChapter {
           shown.forEach(
               p ->
                   cells.add(
-                      Cells.text(
-                          p.steps().stream().anyMatch(s -> s.id().equals(id)) ? "×" : "")));
+                      Cells.text(p.steps().stream().anyMatch(s -> s.id().equals(id)) ? "×" : "")));
           rows.add(new Row(cells, false));
         });
     return Grid.wide(desk.say("packages.which"), columns, rows, "").densely();

@@ -18,11 +18,9 @@ final class RecordSection implements BriefChapter {
     Provenance provenance = desk.subject().provenance();
     boolean shared = desk.subject().file().shared();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Prose(List.of(), "", "", desk.say(shared ? "record.shared" : "record.whole")));
+    blocks.add(new Prose(List.of(), "", "", desk.say(shared ? "record.shared" : "record.whole")));
     List<Entry> facts = new ArrayList<>();
-    facts.add(
-        entry(desk.say("record.program"), provenance.program() + " " + provenance.version()));
+    facts.add(entry(desk.say("record.program"), provenance.program() + " " + provenance.version()));
     facts.add(entry(desk.say("record.rules"), provenance.ruleSet()));
     facts.add(
         entry(

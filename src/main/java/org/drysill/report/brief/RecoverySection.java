@@ -66,7 +66,8 @@ final class RecoverySection implements BriefChapter {
         desk.value(unit.declared()),
         desk.value(unit.measured()),
         desk.value(unit.effective()),
-        desk.value(unit.saved().flatMap(s -> s.net().or(() -> Optional.of(s).map(HeatSaved::heat)))),
+        desk.value(
+            unit.saved().flatMap(s -> s.net().or(() -> Optional.of(s).map(HeatSaved::heat)))),
         unit.declaredAgainstMeasured()
             .map(f -> Compared.verdict(desk, f.verdict()))
             .orElse(Cells.text(Cells.NOTHING)));

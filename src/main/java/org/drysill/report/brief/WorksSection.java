@@ -20,7 +20,9 @@ import org.drysill.report.block.Subhead;
 import org.drysill.report.language.LocalNumbers;
 import org.drysill.report.words.Words;
 
-/** What is to be done, in its order: what comes before all, then the works; cautions beside them. */
+/**
+ * What is to be done, in its order: what comes before all, then the works; cautions beside them.
+ */
 final class WorksSection implements BriefChapter {
   private static final int ROOMS = 6;
 

@@ -136,8 +136,7 @@ public final class LocalNumbers {
   /** Bounds of which one is below nought stand apart by a word. */
   private String spanned(String text) {
     String to = Numbers.JOIN + "to" + Numbers.JOIN;
-    return marked(text)
-        .replace(to, Numbers.JOIN + phrases.say("number.to") + Numbers.JOIN);
+    return marked(text).replace(to, Numbers.JOIN + phrases.say("number.to") + Numbers.JOIN);
   }
 
   private String one(double value, Unit unit, Rounding rounding) {

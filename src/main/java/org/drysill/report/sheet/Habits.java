@@ -1,11 +1,11 @@
 package org.drysill.report.sheet;
 
-import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.months.Risk;
+import org.drysill.report.language.Phrases;
 import org.drysill.report.subject.Subject;
 import org.drysill.survey.ColdSpotKind;
 import org.drysill.survey.FanKind;

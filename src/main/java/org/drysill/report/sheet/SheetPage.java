@@ -1,9 +1,5 @@
 package org.drysill.report.sheet;
 
-import org.drysill.report.language.Language;
-import org.drysill.report.language.LocalNumbers;
-import org.drysill.report.language.Names;
-import org.drysill.report.language.Phrases;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +7,10 @@ import java.util.Map;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.assess.surfaces.months.Risk;
+import org.drysill.report.language.Language;
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.words.Words;

@@ -1,9 +1,9 @@
 package org.drysill.report.sheet;
 
-import org.drysill.report.language.Language;
 import java.util.List;
 import java.util.Map;
 import org.drysill.report.font.Fonts;
+import org.drysill.report.language.Language;
 import org.drysill.report.page.HtmlPage;
 import org.drysill.report.page.Templates;
 import org.drysill.report.pdf.PdfMetadata;

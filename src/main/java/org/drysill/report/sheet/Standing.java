@@ -1,8 +1,5 @@
 package org.drysill.report.sheet;
 
-import org.drysill.report.language.LocalNumbers;
-import org.drysill.report.language.Names;
-import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -17,6 +14,9 @@ import org.drysill.assess.change.air.AirChange;
 import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.months.Risk;
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import org.drysill.report.subject.CountedAir;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.words.Words;

@@ -1,8 +1,5 @@
 package org.drysill.report.sheet;
 
-import org.drysill.report.language.LocalNumbers;
-import org.drysill.report.language.Names;
-import org.drysill.report.language.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +9,9 @@ import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.options.FirstThing;
 import org.drysill.options.MeasureMoney;
 import org.drysill.options.RankedMeasure;
+import org.drysill.report.language.LocalNumbers;
+import org.drysill.report.language.Names;
+import org.drysill.report.language.Phrases;
 import org.drysill.report.sheet.SheetStep.SheetCaution;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.words.Words;

@@ -101,8 +101,7 @@ final class Plan {
       case SURVEY -> SURVEY;
       case RECORD -> RECORD;
       case REMEDIATION -> REMEDIATION;
-      case BRIEF ->
-          throw new IllegalArgumentException("the short report has chapters of its own");
+      case BRIEF -> throw new IllegalArgumentException("the short report has chapters of its own");
     };
   }
 }

@@ -62,8 +62,7 @@ class BriefWordsTest {
     return MADE.computeIfAbsent(
         survey + " " + language,
         key ->
-            Drysill.report(
-                    survey, ReportWishes.NONE.withEdition("brief").in(language), stage -> {})
+            Drysill.report(survey, ReportWishes.NONE.withEdition("brief").in(language), stage -> {})
                 .report()
                 .orElseThrow());
   }

@@ -30,7 +30,8 @@ public final class ViewGuide {
   static String text() {
     StringBuilder text = new StringBuilder();
     Set<Class<?>> told = new LinkedHashSet<>();
-    Deque<Class<?>> open = new ArrayDeque<>(List.of(ReportView.class, BriefView.class, ChartText.class));
+    Deque<Class<?>> open =
+        new ArrayDeque<>(List.of(ReportView.class, BriefView.class, ChartText.class));
     while (!open.isEmpty()) {
       Class<?> type = open.poll();
       if (!told.add(type)) {
