@@ -16,7 +16,7 @@ final class WorkingsChapter implements Chapter {
           List.of(),
           "",
           "",
-          "Figures by one formula stand together under it: w4, w4.2, w4.3. The first is written"
+          "Figures by one formula stand together under it. The first is written"
               + " out. The others leave out what they share with it: words of the name, units,"
               + " what a symbol stands for and on what a value rests. Sources and remarks printed"
               + " at an earlier formula are not printed again but named as at that one.");

@@ -22,11 +22,11 @@ final class SharedName {
     this.common = (int) IntStream.range(0, shortest).takeWhile(this::isCommon).count();
   }
 
-  /** The name as it is printed: empty where it is that of the first, too. */
+  /** The name as it is printed: {@code again} where it is that of the first, too. */
   String of(int index) {
     List<String> words = names.get(index);
     if (index > 0 && words.equals(names.get(0))) {
-      return "";
+      return "again";
     }
     boolean whole = index == 0 || common < LEAST || common == words.size();
     return Words.capital(String.join(" ", whole ? words : words.subList(common, words.size())));

@@ -125,7 +125,7 @@ class WorkingIndexTest {
     SharedName names =
         new SharedName(List.of("air of the hall", "air of the front room", "air of the hall"));
     assertThat(List.of(names.of(0), names.of(1), names.of(2)))
-        .containsExactly("Air of the hall", "Front room", "");
+        .containsExactly("Air of the hall", "Front room", "again");
     SharedName unlike = new SharedName(List.of("air of the hall", "air drawn out"));
     assertThat(unlike.of(1)).isEqualTo("Air drawn out");
     SharedName shorter = new SharedName(List.of("air of the hall", "air of the"));
