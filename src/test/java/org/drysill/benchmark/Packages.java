@@ -30,6 +30,7 @@ final class Packages {
             .orElseThrow();
     OptionsBasis basis = OptionsFixtures.quickBasis(terrace.home());
     PackageRun.print("terrace", terrace, basis);
+    PackageRun.printHours("terrace", terrace, basis);
     double best = Double.MAX_VALUE;
     for (int round = 0; round < 3; round++) {
       long start = System.nanoTime();

@@ -1,22 +1,12 @@
 package org.drysill.options.packs;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.drysill.assess.Assessment;
-import org.drysill.assess.OutdoorHours;
-import org.drysill.assess.RoomFacts;
-import org.drysill.assess.model.ZonedHome;
-import org.drysill.assess.surfaces.VapourOfRooms;
 import org.drysill.assess.surfaces.year.RoomYear;
 import org.drysill.assess.surfaces.year.YearsAgain;
-import org.drysill.options.OptionsBasis;
-import org.drysill.options.packs.FabricStates.PaneState;
 import org.drysill.options.packs.PackValue.Bits;
-import org.drysill.physics.air.MoistAir;
 import org.drysill.physics.weather.HourlyYear;
 import org.drysill.physics.zones.HourlyZones;
-import org.drysill.physics.zones.Pane;
 import org.drysill.physics.zones.ZoneSteps;
 
 /**
@@ -32,35 +22,17 @@ import org.drysill.physics.zones.ZoneSteps;
  * has. Panes take what settles on them in each hour, and the store of the rooms evens it out.
  */
 final class PackageHours {
-  private static final double SECONDS_PER_HOUR = 3600;
-
   private final Packages packages;
   private final VapourModel model;
-  private final ZonedHome home;
-  private final double[] stores;
-  private final YearsAgain years;
+  private final HomeHours hours;
   private final double humid;
-  private final VapourOfRooms vapours;
-  private final List<RoomFacts> rooms;
   private final double[][] today;
 
-  PackageHours(
-      Assessment assessment,
-      OptionsBasis basis,
-      HomeZones zones,
-      Packages packages,
-      VapourModel model) {
+  PackageHours(HomeHours hours, Packages packages, VapourModel model, double humid) {
+    this.hours = hours;
     this.packages = packages;
     this.model = model;
-    this.home = zones.home();
-    this.stores = stores(assessment, zones, basis.defaults().store().likely());
-    this.years =
-        new YearsAgain(
-            OutdoorHours.of(assessment.home().climate(), basis.tables().hours().weather()),
-            basis.tables());
-    this.humid = basis.defaults().humidAir().likely();
-    this.vapours = new VapourOfRooms(assessment.vapour(), basis.tables().defaults());
-    this.rooms = assessment.home().rooms();
+    this.humid = humid;
     this.today = excess(new Bits(0, 0));
   }
 
@@ -78,11 +50,11 @@ final class PackageHours {
 
   private RoomYear of(RoomState state, double[] then) {
     double[] now = today[state.zone()];
-    double[] excess = years.excess(vapours.of(room(state))::excessAt);
+    double[] excess = hours.excess(state);
     for (int h = 0; h < excess.length; h++) {
       excess[h] *= now[h] > 0 ? then[h] / now[h] : 1;
     }
-    return years.of(
+    return hours.years().of(
         state.setpoint(),
         excess,
         state.limits().places().stream()
@@ -91,28 +63,18 @@ final class PackageHours {
         humid);
   }
 
-  private RoomFacts room(RoomState state) {
-    return rooms.stream()
-        .filter(r -> r.id().equals(state.limits().room()))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** What the air of each zone holds; of the home as one zone the air of all heated rooms. */
-  private static double[] stores(Assessment assessment, HomeZones zones, double times) {
-    List<RoomFacts> rooms = zones.rooms();
-    return rooms.isEmpty()
-        ? new double[] {times * assessment.home().volume().likely()}
-        : rooms.stream().mapToDouble(r -> times * r.volume().likely()).toArray();
-  }
-
   /** Excess of each zone by hour [kg/m³]. */
   private double[][] excess(Bits members) {
     VapourChange change = packages.change(members);
-    List<Pane> panes = home.panes().stream().map(p -> new Pane(p.zone(), p.transferM3S())).toList();
-    ZoneSteps steps = new ZoneSteps(List.of(model.flows(change)), stores, panes, SECONDS_PER_HOUR);
+    double[] stores = hours.stores();
+    ZoneSteps steps =
+        new ZoneSteps(
+            List.of(model.flows(change)), stores, model.panes(), HomeHours.SECONDS_PER_HOUR);
+    steps.start(model.dry(change));
+    List<double[]> saturations = packages.panes(members).stream().map(hours::bears).toList();
     HourlyZones year =
-        HourlyZones.run(steps, new Excess(model.given(change), saturations(members)));
+        HourlyZones.run(
+            steps, new Excess(model.given(change), saturations), hours.years().start());
     double[][] excess = new double[stores.length][HourlyYear.HOURS];
     for (int i = 0; i < stores.length; i++) {
       for (int h = 0; h < HourlyYear.HOURS; h++) {
@@ -120,20 +82,6 @@ final class PackageHours {
       }
     }
     return excess;
-  }
-
-  /** What each pane bears over the air outdoors by hour [kg/m³]. */
-  private List<double[]> saturations(Bits members) {
-    double content = MoistAir.vapourContentKgM3(home.celsius(), 1);
-    List<double[]> all = new ArrayList<>();
-    for (PaneState pane : packages.panes(members)) {
-      double[] bears = years.bears(pane.factor(), pane.setpoint());
-      for (int h = 0; h < bears.length; h++) {
-        bears[h] *= content;
-      }
-      all.add(bears);
-    }
-    return all;
   }
 
   /** The same water in all hours, over the air outdoors. */

@@ -100,7 +100,18 @@ public final class PackageStudy {
 
   /** The packages hour by hour. */
   PackageHours hours() {
-    return new PackageHours(assessment, basis, zones, packages, model);
+    return new PackageHours(
+        homeHours(), packages, model, basis.defaults().humidAir().likely());
+  }
+
+  /** The packages hour by hour in samples. */
+  HourlySamples hours(SampledPackages sampled) {
+    return new HourlySamples(
+        homeHours(), packages, sampled, basis.tables().surfaces().mouldLimit().likely());
+  }
+
+  private HomeHours homeHours() {
+    return new HomeHours(assessment, basis, zones);
   }
 
   /** The packages in samples. */

@@ -97,8 +97,23 @@ final class SampledPackages {
     return known.computeIfAbsent(value.members(), bits -> sampled(value));
   }
 
+  /** The measures of a package in all samples. */
+  List<SampledMeasure> measures(PackValue value) {
+    return candidates.in(value).stream().map(measures::of).toList();
+  }
+
+  /** The vapour of the home in a sample. */
+  VapourModel model(int sample) {
+    return models.get(sample);
+  }
+
+  /** What rooms hold and what their surfaces bear. */
+  SampledSurfaces surfaces() {
+    return surfaces;
+  }
+
   private SampledPackage sampled(PackValue value) {
-    List<SampledMeasure> members = candidates.in(value).stream().map(measures::of).toList();
+    List<SampledMeasure> members = measures(value);
     List<RoomState> rooms = packages.rooms(value.members());
     List<SampledLimits> limits = rooms.stream().map(surfaces::limits).toList();
     double[][] glass = packages.glass(value.members());
@@ -114,7 +129,8 @@ final class SampledPackages {
     return result;
   }
 
-  private VapourChange change(List<SampledMeasure> members, int s) {
+  /** What measures do to air and water in a sample. */
+  VapourChange change(List<SampledMeasure> members, int s) {
     VapourChange all = new VapourChange(zones);
     for (SampledMeasure one : members) {
       all.bring(one.member.change(), one.flow[s], one.water[s]);

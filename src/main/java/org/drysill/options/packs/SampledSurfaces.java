@@ -18,6 +18,7 @@ import org.drysill.assess.surfaces.IndoorVapour;
 import org.drysill.assess.surfaces.RoomLimits.PlaceLimits;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.VapourOfRooms;
+import org.drysill.assess.surfaces.months.MonthAir;
 import org.drysill.assess.surfaces.months.MonthLimit;
 import org.drysill.options.Sureness.InputKind;
 import org.drysill.options.draws.Doubt;
@@ -85,6 +86,19 @@ final class SampledSurfaces {
     return known.computeIfAbsent(room, this::found);
   }
 
+  /** By what the vapour outdoors is more than is likely in each month of a sample [1]. */
+  double[] outdoorTimes(int sample) {
+    return assessment.home().climate().months().stream()
+        .map(MonthAir::outdoorVapour)
+        .mapToDouble(v -> Math.max(0, TwoPieceNormal.at(v, outdoors[sample])) / v.likely())
+        .toArray();
+  }
+
+  /** How far off the temperature factor of a place is in each sample. */
+  double[] deviates(PlaceLimits place) {
+    return draws.of(factor(place.item()));
+  }
+
   /** What is not known of them. */
   List<Doubt> doubts() {
     return List.copyOf(doubts);
@@ -148,7 +162,7 @@ final class SampledSurfaces {
 
   private SampledLimits found(RoomState room) {
     List<PlaceLimits> places = room.limits().places();
-    List<double[]> deviates = places.stream().map(p -> draws.of(factor(p.item()))).toList();
+    List<double[]> deviates = places.stream().map(this::deviates).toList();
     SampledLimits limits = new SampledLimits(draws.samples());
     IntStream.range(0, draws.samples())
         .parallel()

@@ -3,8 +3,10 @@ package org.drysill.options.packs;
 import java.util.Arrays;
 import java.util.List;
 import org.drysill.assess.model.ZonedHome;
+import org.drysill.options.packs.hours.RingYear;
 import org.drysill.physics.flow.CombinedFlow;
 import org.drysill.physics.zones.AirRoutes;
+import org.drysill.physics.zones.ExcessSteps;
 import org.drysill.physics.zones.Pane;
 import org.drysill.physics.zones.SteadyZones;
 import org.drysill.physics.zones.ZoneFlows;
@@ -74,6 +76,11 @@ final class VapourModel {
     return ratios;
   }
 
+  /** The steady state of each zone with the measures and without panes [kg/m³]. */
+  double[] dry(VapourChange change) {
+    return contents(new SteadyZones(flows(change), panes).at(given(change), 0, never));
+  }
+
   private double[][] excess(VapourChange change, double[][] saturation) {
     SteadyZones zones = new SteadyZones(flows(change), panes);
     double[] given = given(change);
@@ -83,6 +90,27 @@ final class VapourModel {
       months[m] = isWet(dry, saturation[m]) ? contents(zones.at(given, 0, saturation[m])) : dry;
     }
     return months;
+  }
+
+  /** The panes that take water. */
+  List<Pane> panes() {
+    return panes;
+  }
+
+  /**
+   * The zones hour by hour with the measures, at their steady state.
+   *
+   * @param change what the measures do
+   * @param stores what stores vapour in each zone [m³]
+   */
+  ExcessSteps steps(VapourChange change, double[] stores) {
+    return new ExcessSteps(
+        flows(change),
+        stores,
+        panes,
+        given(change),
+        HomeHours.SECONDS_PER_HOUR,
+        RingYear.HALF_DAY);
   }
 
   /** Water that goes into the air of each zone with the measures [kg/s]. */

@@ -84,6 +84,13 @@ public final class Iso13788Vapour {
         / saturationPressurePa(celsius);
   }
 
+  /** Slope of the saturation pressure [Pa/K], over ice or over water. */
+  static double slopePaK(double celsius, boolean ice) {
+    double a = ice ? ICE_A : WATER_A;
+    double b = ice ? ICE_B : WATER_B;
+    return magnus(a, b, celsius) * a * b / ((b + celsius) * (b + celsius));
+  }
+
   private static double magnus(double a, double b, double celsius) {
     return AT_ZERO_PA * Math.exp(a * celsius / (b + celsius));
   }

@@ -4,7 +4,7 @@ import org.drysill.physics.weather.HourlyYear;
 
 /** Vapour of zones over a year of hours, by {@link ZoneSteps}. */
 public final class HourlyZones {
-  /** The last days of December are run before January, so that the stores are filled. */
+  /** So much of the year is run before its first hour, so that the stores are filled. */
   private static final int HOURS_BEFORE = 30 * 24;
 
   private final double[][] content;
@@ -31,17 +31,28 @@ public final class HourlyZones {
   }
 
   /**
-   * Runs the year.
+   * Runs the year from the first of January.
    *
    * @param steps zones whose step is an hour
    * @param drive what moves them
    */
   public static HourlyZones run(ZoneSteps steps, Drive drive) {
+    return run(steps, drive, 0);
+  }
+
+  /**
+   * Runs the year, which is a ring, from one of its hours.
+   *
+   * @param steps zones whose step is an hour
+   * @param drive what moves them
+   * @param firstHour the hour of the year to begin at, best in the dry season
+   */
+  public static HourlyZones run(ZoneSteps steps, Drive drive, int firstHour) {
     HourlyZones year = new HourlyZones(steps.zones(), steps.panes());
     double[] production = new double[steps.zones()];
     double[] saturation = new double[steps.panes()];
     for (int h = -HOURS_BEFORE; h < HourlyYear.HOURS; h++) {
-      int hour = Math.floorMod(h, HourlyYear.HOURS);
+      int hour = Math.floorMod(firstHour + h, HourlyYear.HOURS);
       drive.production(hour, production);
       drive.saturation(hour, saturation);
       steps.step(drive.state(hour), production, drive.outdoor(hour), saturation);

@@ -1,9 +1,12 @@
 package org.drysill.options.packs;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
 import org.drysill.options.OptionsBasis;
@@ -16,6 +19,8 @@ import org.drysill.options.rank.Entry;
 public final class PackageRun {
   private static final int ROUNDS = 7;
   private static final int SAMPLES = 200;
+  private static final OperatingSystemMXBean SYSTEM =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
   private static double sink;
 
   private PackageRun() {}
@@ -124,6 +129,71 @@ public final class PackageRun {
             bareSampled,
             hourly,
             bareHourly));
+  }
+
+  /**
+   * Prints what it takes to follow the front and the finalists of a home hour by hour through all
+   * samples, beside a bare loop over the same hours of the same zones on as many threads.
+   */
+  public static void printHours(String name, Assessment assessment, OptionsBasis basis) {
+    HomeZones zones = HomeZones.of(assessment).orElseThrow();
+    PackageStudy study =
+        new PackageStudy(
+            assessment,
+            basis,
+            StudiedEntries.of(assessment, basis),
+            new MoneyStudy(assessment, basis).airBill(),
+            zones);
+    PackOrder order = study.order();
+    Best pick = new Best(study.packages(), order);
+    List<PackValue> front = pick.front(v -> v.safe() && !v.stopGap());
+    List<PackValue> finalists = new Finalists(pick, 10).of(v -> order.progress(v) > 0);
+    SampledPackages sampled = study.sampled(Draws.of(SAMPLES));
+    printHours(name + ", front", study, sampled, front, zones.size());
+    printHours(name + ", finalists", study, sampled, finalists, zones.size());
+  }
+
+  private static void printHours(
+      String name, PackageStudy study, SampledPackages sampled, List<PackValue> some, int zones) {
+    double[] quick = {1e9, 1e9};
+    double[] bare = {1e9, 1e9};
+    for (int round = 0; round < 3; round++) {
+      HourlySamples hours = study.hours(sampled);
+      least(quick, () -> hours.look(some));
+      least(bare, () -> bareHours(some.size(), zones));
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%s: %d packages hour by hour in %d samples: %.0f ms (processors %.0f ms), bare loop"
+                + " of the zones %.0f ms (%.0f ms)",
+            name,
+            some.size(),
+            SAMPLES,
+            quick[0],
+            quick[1],
+            bare[0],
+            bare[1]));
+  }
+
+  /** Keeps the least wall and processor time [ms]. */
+  private static void least(double[] best, Runnable work) {
+    long wall = System.nanoTime();
+    long processor = SYSTEM.getProcessCpuTime();
+    work.run();
+    best[0] = Math.min(best[0], (System.nanoTime() - wall) / 1e6);
+    best[1] = Math.min(best[1], (SYSTEM.getProcessCpuTime() - processor) / 1e6);
+  }
+
+  private static void bareHours(int packages, int zones) {
+    IntStream.range(0, SAMPLES)
+        .parallel()
+        .forEach(
+            s -> {
+              for (int p = 0; p < packages; p++) {
+                bareHours(zones);
+              }
+            });
   }
 
   /** One factorisation, then a solution for each hour, on plain arrays. */

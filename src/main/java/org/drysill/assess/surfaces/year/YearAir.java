@@ -1,5 +1,6 @@
 package org.drysill.assess.surfaces.year;
 
+import java.util.Arrays;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.drysill.assess.OutdoorHours;
@@ -79,6 +80,24 @@ final class YearAir {
       hours += slowVapour[h] + excess[h] > humidity * most ? 1 : 0;
     }
     return hours;
+  }
+
+  double[] outdoor() {
+    return outdoor.clone();
+  }
+
+  double[] slowOutdoor() {
+    return slowOutdoor.clone();
+  }
+
+  double[] slowVapour() {
+    return slowVapour.clone();
+  }
+
+  double[] indoor(double setpoint) {
+    double[] indoor = new double[HourlyYear.HOURS];
+    Arrays.setAll(indoor, h -> indoor(setpoint, h));
+    return indoor;
   }
 
   private double indoor(double setpoint, int hour) {

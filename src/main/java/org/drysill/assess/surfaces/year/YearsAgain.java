@@ -45,6 +45,36 @@ public final class YearsAgain {
     return air.bears(factor, setpoint);
   }
 
+  /** The hour of the year at which surfaces are clean and dry: noon or midnight. */
+  public int start() {
+    return start;
+  }
+
+  /** When a pane counts as wet. */
+  public PaneYear.Pane pane() {
+    return YearRules.pane(tables, start);
+  }
+
+  /** Outdoor temperature by hour [°C], as panes follow it. */
+  public double[] outdoorCelsius() {
+    return air.outdoor();
+  }
+
+  /** The same as walls follow it. */
+  public double[] slowCelsius() {
+    return air.slowOutdoor();
+  }
+
+  /** Vapour pressure outdoors by hour as rooms follow it [Pa]. */
+  public double[] slowVapourPa() {
+    return air.slowVapour();
+  }
+
+  /** Temperature by hour of a room at a set point [°C]. */
+  public double[] indoorCelsius(double setpoint) {
+    return air.indoor(setpoint);
+  }
+
   /**
    * The year of a room.
    *
@@ -55,7 +85,7 @@ public final class YearsAgain {
    */
   public RoomYear of(double setpoint, double[] excess, List<Place> places, double humid) {
     YearAir.AtSurfaces at = air.atSurfaces(setpoint, excess);
-    PaneYear.Pane pane = YearRules.pane(tables, start);
+    PaneYear.Pane pane = pane();
     int mornings = 0;
     int hours = 0;
     double mould = 0;
