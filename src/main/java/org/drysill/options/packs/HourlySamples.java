@@ -33,8 +33,8 @@ final class HourlySamples {
   private final RingYear year;
   private final List<RoomState> rooms;
   private final Map<Bits, HourlyPackage> known = new HashMap<>();
-  private final Map<RoomState, HourlyRoom> states = new IdentityHashMap<>();
-  private final Map<List<PaneState>, HourlyGlass> glass = new IdentityHashMap<>();
+  private final Map<RoomState, HourlyRoom> states = new HashMap<>();
+  private final IdentityHashMap<List<PaneState>, HourlyGlass> glass = new IdentityHashMap<>();
 
   /**
    * Of a home.

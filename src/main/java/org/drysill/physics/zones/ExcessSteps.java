@@ -230,7 +230,7 @@ public final class ExcessSteps {
     for (int p = 0; p < zone.length; p++) {
       set |= wet[p] ? 1L << p : 0;
     }
-    int at = (int) (set * SPREAD >>> 59);
+    int at = (int) ((set * SPREAD) >>> 59);
     if (knownWet[at] != set || zone.length > MOST_BITS) {
       knownWet[at] = set;
       known[at] = known[at] == null ? factors.values() : known[at];

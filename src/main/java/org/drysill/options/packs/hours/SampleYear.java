@@ -2,7 +2,6 @@ package org.drysill.options.packs.hours;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drysill.physics.weather.HourlyYear;
@@ -24,7 +23,7 @@ public final class SampleYear {
   private final List<Pane> panes;
   private final double[][] today;
   private final RoomAir[] airs;
-  private final Map<HourlyRoom, RoomHours> rooms = new IdentityHashMap<>();
+  private final Map<HourlyRoom, RoomHours> rooms = new HashMap<>();
   private final Map<RoomHours.PaneKey, PaneHours> known = new HashMap<>();
 
   /** The vapour outdoors in a sample. */

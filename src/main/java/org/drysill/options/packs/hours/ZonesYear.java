@@ -1,6 +1,6 @@
 package org.drysill.options.packs.hours;
 
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drysill.physics.zones.ExcessSteps;
@@ -14,8 +14,8 @@ final class ZonesYear {
   private final RingYear year;
   private final ZoneHalves halves;
   private final List<List<RoomHours>> packages;
-  private final Map<PaneHours, FollowedPane> panes = new IdentityHashMap<>();
-  private final Map<RoomHours, FollowedWalls> walls = new IdentityHashMap<>();
+  private final Map<PaneHours, FollowedPane> panes = new LinkedHashMap<>();
+  private final Map<RoomHours, FollowedWalls> walls = new LinkedHashMap<>();
   private final boolean each;
   private final FollowedPane[] allPanes;
   private final FollowedWalls[] allWalls;
