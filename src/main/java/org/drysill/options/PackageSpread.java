@@ -11,6 +11,13 @@ import org.drysill.physics.Range;
  * @param dryGlass chance of all that and of no month with wet glass
  * @param first chance that it ranks first among the packages that were looked at so
  * @param annualCost yearly cost over the horizon: 5 %, median, 95 % [currency/a]
+ * @param hourly the same hour by hour
  */
 public record PackageSpread(
-    Chance enough, Chance air, Chance walls, Chance dryGlass, Chance first, Range annualCost) {}
+    Chance enough,
+    Chance air,
+    Chance walls,
+    Chance dryGlass,
+    Chance first,
+    Range annualCost,
+    HourlySpread hourly) {}

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Every sensible combination of measures, by month at the likely values, and how sure the best are.
+ * Every sensible combination of measures, by month at the likely values, and how sure the best are,
+ * by month and hour by hour.
  *
  * @param measures how many measures were combined
  * @param evaluated how many packages were evaluated
@@ -63,8 +64,14 @@ public record PackagesResult(
    * @param annualCost yearly cost over the horizon, likely [currency/a]
    * @param mouldMonths months at risk of mould that are left
    * @param lacksM3S air that is still lacking, likely [m³/s]
+   * @param hourly hour by hour, for so many as were followed so
    */
-  public record FrontPoint(String name, double annualCost, int mouldMonths, double lacksM3S) {}
+  public record FrontPoint(
+      String name,
+      double annualCost,
+      int mouldMonths,
+      double lacksM3S,
+      Optional<HourlySpread> hourly) {}
 
   /**
    * A measure in none of the best packages.

@@ -1,6 +1,7 @@
 package org.drysill.options.packs;
 
 import java.util.Comparator;
+import java.util.function.ToIntFunction;
 
 /**
  * In which order packages deserve the money. Later steps count only where all earlier ones are
@@ -37,14 +38,18 @@ record PackOrder(double lacksToday, int mouldToday, double step) {
   Comparator<PackValue> comparator() {
     return Comparator.comparing((PackValue v) -> !v.safe())
         .thenComparing(Comparator.comparingLong(this::steps).reversed())
-        .thenComparing(alike());
+        .thenComparing(alike(PackValue::wet));
   }
 
-  /** The steps that decide between packages that go as far. */
-  Comparator<PackValue> alike() {
+  /**
+   * The steps that decide between packages that go as far.
+   *
+   * @param wet how long glass is wet
+   */
+  Comparator<PackValue> alike(ToIntFunction<PackValue> wet) {
     return Comparator.comparing(PackValue::stopGap)
         .thenComparingDouble(v -> v.bill().annual())
-        .thenComparingInt(PackValue::wet)
+        .thenComparingInt(wet)
         .thenComparingDouble(v -> v.bill().first())
         .thenComparingInt(PackValue::size)
         .thenComparingLong(v -> v.members().air())

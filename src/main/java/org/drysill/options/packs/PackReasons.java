@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.ventilation.words.FlowText;
+import org.drysill.options.HourlySpread;
 import org.drysill.options.rank.Purse;
+import org.drysill.physics.Range;
 
 /** Why a package stands where it does, in sentences with figures. */
-record PackReasons(Assessment assessment, SureOrder sure, Purse purse) {
+record PackReasons(
+    Assessment assessment, SureOrder sure, Function<PackValue, HourlySpread> hourly, Purse purse) {
   /** What it does, what decides against it beside the best one, and what it leaves. */
   List<String> of(PackValue value, Optional<PackValue> best) {
     List<String> reasons = new ArrayList<>();
@@ -17,12 +21,50 @@ record PackReasons(Assessment assessment, SureOrder sure, Purse purse) {
     reasons.add(
         "With all that is not known for sure it has enough air and no month at risk of mould in "
             + cases(value)
-            + " of 100 cases.");
+            + " of 100 cases"
+            + hourByHour(value)
+            + ".");
     best.ifPresent(b -> reasons.add(beside(value, b)));
-    if (value.wet() > 0) {
-      reasons.add("It leaves " + months(value.wet()) + " with wet glass, summed over windows.");
-    }
+    glass(value).ifPresent(reasons::add);
     return reasons;
+  }
+
+  /** Where it is another number of cases than by month, by more than a step. */
+  private String hourByHour(PackValue value) {
+    double share = hourly.apply(value).enough().share();
+    return Math.abs(share - sure.chance(value)) > sure.step()
+        ? ", judged by the means of months; followed hour by hour in "
+            + Math.round(100 * share)
+            + " of 100"
+        : "";
+  }
+
+  private Optional<String> glass(PackValue value) {
+    Range mornings = hourly.apply(value).wetMornings();
+    if (value.wet() == 0 && mornings.likely() == 0) {
+      return Optional.empty();
+    }
+    String months =
+        "It leaves " + months(value.wet()) + " with wet glass, summed over windows, and the wettest";
+    return Optional.of(
+        mornings.likely() == 0
+            ? months + " window is likely wet on no morning of the year."
+            : months
+                + " window is seen to be wet on "
+                + Math.round(mornings.likely())
+                + " mornings a year"
+                + between(mornings)
+                + ".");
+  }
+
+  private static String between(Range mornings) {
+    return mornings.isSpread()
+        ? " ("
+            + Math.round(mornings.low())
+            + " to "
+            + Math.round(mornings.high())
+            + " in nine of ten cases)"
+        : "";
   }
 
   private String does(PackValue value) {

@@ -2,8 +2,10 @@ package org.drysill.options.packs;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -26,6 +28,7 @@ final class PackageAnswer {
   private final Candidates candidates;
   private final SampledPackages sampled;
   private final PackageHours hours;
+  private final HourlyLook hourly;
   private final Best pick;
   private final SureBest sure;
   private final Packages packages;
@@ -37,6 +40,7 @@ final class PackageAnswer {
    *
    * @param sampled the packages in many samples
    * @param hours the packages hour by hour
+   * @param hourly the packages hour by hour in samples
    * @param pick picks from all packages at the likely values
    * @param sure picks the best by how sure they are
    */
@@ -45,10 +49,12 @@ final class PackageAnswer {
       Candidates candidates,
       SampledPackages sampled,
       PackageHours hours,
+      HourlyLook hourly,
       Best pick,
       SureBest sure) {
     this.sampled = sampled;
     this.hours = hours;
+    this.hourly = hourly;
     this.assessment = assessment;
     this.candidates = candidates;
     this.pick = pick;
@@ -62,11 +68,22 @@ final class PackageAnswer {
    * The result.
    *
    * @param most its lists go by so many of the best packages
+   * @param ofFront so many packages of the front are followed hour by hour in samples
    * @param onceTested the best one once a safety test is passed, asked for where the best of all
    *     does without
    */
-  PackagesResult of(int most, Supplier<Optional<MeasurePackage>> onceTested) {
+  PackagesResult of(int most, int ofFront, Supplier<Optional<MeasurePackage>> onceTested) {
     List<PackValue> best = best(most);
+    PackValue today = packages.of(new Bits(0, 0));
+    Optional<PackValue> beyond = beyond(best);
+    Optional<PackValue> dryGlass = dryGlass(best);
+    List<PackValue> front = front(best);
+    Set<PackValue> followed = new LinkedHashSet<>(evenly(front, ofFront));
+    followed.addAll(best);
+    followed.add(today);
+    beyond.ifPresent(followed::add);
+    dryGlass.ifPresent(followed::add);
+    hourly.look(followed);
     Spreads spreads = spreads(best);
     PackWriter writer = writer(spreads);
     return new PackagesResult(
@@ -74,12 +91,12 @@ final class PackageAnswer {
         packages.count(),
         sure.order().rule(),
         candidates.leftOut(),
-        writer.of("today", packages.of(new Bits(0, 0)), List.of()),
+        writer.of("today", today, List.of()),
         shown(writer, best),
-        beyond(writer, best),
-        dryGlass(writer, best),
+        beyond.map(v -> writer.of("X", v, reasons().of(v, best.stream().findFirst()))),
+        dryGlass.map(v -> writer.of("dry", v, List.of())),
         best.stream().findFirst().filter(PackValue::safe).flatMap(b -> onceTested.get()),
-        front(best),
+        front.stream().map(v -> point(v, best, followed)).toList(),
         InBest.all(candidates, best),
         best.size(),
         new InBest(
@@ -106,7 +123,10 @@ final class PackageAnswer {
 
   private Spreads spreads(List<PackValue> best) {
     return new Spreads(
-        sampled, best, assessment.ventilation().wholeHome().required().map(Figure::likely));
+        sampled,
+        hourly,
+        best,
+        assessment.ventilation().wholeHome().required().map(Figure::likely));
   }
 
   private PackWriter writer(Spreads spreads) {
@@ -136,16 +156,15 @@ final class PackageAnswer {
   }
 
   private PackReasons reasons() {
-    return new PackReasons(assessment, sure.order(), purse);
+    return new PackReasons(assessment, sure.order(), hourly::of, purse);
   }
 
   /** What would be best if money were no matter, where that is another. */
-  private Optional<MeasurePackage> beyond(PackWriter writer, List<PackValue> best) {
+  private Optional<PackValue> beyond(List<PackValue> best) {
     return purse
         .money()
         .flatMap(m -> sure.of(this::does))
-        .filter(v -> best.isEmpty() || isBetter(v, best.get(0)))
-        .map(v -> writer.of("X", v, reasons().of(v, best.stream().findFirst())));
+        .filter(v -> best.isEmpty() || isBetter(v, best.get(0)));
   }
 
   private boolean isBetter(PackValue value, PackValue than) {
@@ -153,7 +172,7 @@ final class PackageAnswer {
   }
 
   /** What has as much air and as much in reserve as the best and keeps glass driest. */
-  private Optional<MeasurePackage> dryGlass(PackWriter writer, List<PackValue> best) {
+  private Optional<PackValue> dryGlass(List<PackValue> best) {
     return best.stream()
         .findFirst()
         .flatMap(
@@ -161,8 +180,7 @@ final class PackageAnswer {
                 pick.first(
                         v -> goesAsFar(v, first),
                         Comparator.comparingInt(PackValue::wet).thenComparing(order.comparator()))
-                    .filter(v -> v.wet() < first.wet()))
-        .map(v -> writer.of("dry", v, List.of()));
+                    .filter(v -> v.wet() < first.wet()));
   }
 
   private static boolean goesAsFar(PackValue value, PackValue first) {
@@ -174,14 +192,30 @@ final class PackageAnswer {
   }
 
   /** The front of what is as safe and as lasting as the best, and the packages that are shown. */
-  private List<FrontPoint> front(List<PackValue> best) {
+  private List<PackValue> front(List<PackValue> best) {
     boolean safe = best.stream().anyMatch(PackValue::safe);
     boolean lasting = best.stream().anyMatch(v -> !v.stopGap());
     List<PackValue> front = pick.front(v -> (v.safe() || !safe) && (!v.stopGap() || !lasting));
     Stream<PackValue> shown = best.stream().limit(NAMES.size()).filter(v -> !front.contains(v));
-    return Stream.concat(front.stream(), shown)
-        .map(v -> new FrontPoint(name(v, best), v.bill().annual(), v.mould(), v.lacks()))
-        .toList();
+    return Stream.concat(front.stream(), shown).toList();
+  }
+
+  private FrontPoint point(PackValue value, List<PackValue> best, Set<PackValue> followed) {
+    return new FrontPoint(
+        name(value, best),
+        value.bill().annual(),
+        value.mould(),
+        value.lacks(),
+        Optional.of(value).filter(followed::contains).map(hourly::of));
+  }
+
+  /** So many of them, the first and the last and others evenly between. */
+  static <T> List<T> evenly(List<T> all, int most) {
+    return all.size() <= most
+        ? all
+        : IntStream.range(0, most)
+            .mapToObj(i -> all.get((int) Math.round((double) i * (all.size() - 1) / (most - 1))))
+            .toList();
   }
 
   private static String name(PackValue value, List<PackValue> best) {

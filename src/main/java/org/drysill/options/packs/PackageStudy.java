@@ -143,7 +143,11 @@ public final class PackageStudy {
   }
 
   private PackagesResult result() {
-    return answer().of(mostBest(), this::onceTested);
+    return answer()
+        .of(
+            mostBest(),
+            (int) Math.round(basis.defaults().frontByHour().likely()),
+            this::onceTested);
   }
 
   private int mostBest() {
@@ -173,9 +177,11 @@ public final class PackageStudy {
   private PackageAnswer answer() {
     SampledPackages sampled =
         sampled(Draws.of((int) Math.round(basis.defaults().samples().likely())));
+    HourlyLook hourly = hourly(sampled);
     SureOrder sure =
         new SureOrder(
             order,
+            hourly::wetMornings,
             v -> sampled.of(v).enough().share(),
             basis.defaults().sureEnough().likely(),
             basis.defaults().packageStep().likely());
@@ -185,7 +191,14 @@ public final class PackageStudy {
         candidates,
         sampled,
         hours(),
+        hourly,
         pick,
         new SureBest(new Finalists(pick, mostBest()), sure));
+  }
+
+  /** The packages hour by hour, at the likely values and in samples. */
+  HourlyLook hourly(SampledPackages sampled) {
+    return new HourlyLook(
+        hours(sampled(new Draws(1, row -> new double[1]))), hours(sampled), sampled);
   }
 }

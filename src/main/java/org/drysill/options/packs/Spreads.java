@@ -19,10 +19,12 @@ import org.drysill.physics.samples.Quantiles;
  * How sure packages are, and what makes them unsure.
  *
  * @param sampled the packages in many samples
+ * @param hourly the packages hour by hour
  * @param best the best packages, best first
  * @param asked outdoor air that is asked [m³/s]
  */
-record Spreads(SampledPackages sampled, List<PackValue> best, Optional<Double> asked) {
+record Spreads(
+    SampledPackages sampled, HourlyLook hourly, List<PackValue> best, Optional<Double> asked) {
   Spreads {
     best = List.copyOf(best);
   }
@@ -36,7 +38,8 @@ record Spreads(SampledPackages sampled, List<PackValue> best, Optional<Double> a
         one.chance(one::isSound),
         one.chance(one::isDry),
         one.chance(s -> winner(s).filter(w -> w.members().equals(value.members())).isPresent()),
-        Quantiles.nineInTen(one.annual));
+        Quantiles.nineInTen(one.annual),
+        hourly.of(value));
   }
 
   /** The cheapest with enough air and sound walls in a sample; empty where none has both. */

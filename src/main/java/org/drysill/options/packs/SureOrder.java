@@ -5,17 +5,24 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 
 /**
  * In which order packages deserve the money once it is known how sure they are. Later steps count
  * only where all earlier ones are equal.
  *
  * @param order the order at the likely values
+ * @param mornings mornings in a year with wet glass, likely
  * @param chances the chance of enough air and sound walls of a package [1]
  * @param sure the chance from which one counts as sure [1]
  * @param step chances that differ by less count as the same where none is sure [1]
  */
-record SureOrder(PackOrder order, ToDoubleFunction<PackValue> chances, double sure, double step) {
+record SureOrder(
+    PackOrder order,
+    ToIntFunction<PackValue> mornings,
+    ToDoubleFunction<PackValue> chances,
+    double sure,
+    double step) {
   /** The rule in plain sentences. */
   List<String> rule() {
     return List.of(
@@ -31,8 +38,8 @@ record SureOrder(PackOrder order, ToDoubleFunction<PackValue> chances, double su
             + " cases in 100 behind the one with the best chance; where none has more than that,"
             + " those that likely close more of what is lacking, in tenths.",
         "Among those that go as far one with a stop-gap comes last.",
-        "Then the lower yearly cost over the horizon, then fewer months with wet glass, then the"
-            + " lower first cost, then fewer measures.");
+        "Then the lower yearly cost over the horizon, then fewer mornings in a year on which the"
+            + " wettest window is seen to be wet, then the lower first cost, then fewer measures.");
   }
 
   /** The chance of enough air and sound walls [1]. */
@@ -59,10 +66,10 @@ record SureOrder(PackOrder order, ToDoubleFunction<PackValue> chances, double su
     double enough = enough(best);
     Comparator<PackValue> first = Comparator.comparing(v -> !v.safe());
     return enough > 0
-        ? first.thenComparing(v -> chance(v) < enough).thenComparing(order.alike())
+        ? first.thenComparing(v -> chance(v) < enough).thenComparing(order.alike(mornings))
         : first
             .thenComparing(Comparator.comparingLong((PackValue v) -> order.steps(v)).reversed())
-            .thenComparing(order.alike());
+            .thenComparing(order.alike(mornings));
   }
 
   /** The chance that counts as the same as the best one [1]; 0 and less where that is none. */

@@ -50,6 +50,8 @@ public record OptionDefaults(
     @Key(about = "Coarseness in which packages are compared") Sourced packageStep,
     @Key(about = "Most packages that are evaluated") Sourced mostPackages,
     @Key(about = "Best packages that are looked at together") Sourced bestPackages,
+    @Key(about = "Packages of the front that are followed hour by hour in samples")
+        Sourced frontByHour,
     @Key(about = "Samples of all that is not known") Sourced samples,
     @Key(about = "Chance from which a package counts as sure") Sourced sureEnough,
     @Key(about = "How many times the vapour of its air a room stores") Sourced store,

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
+import org.drysill.options.Chance;
+import org.drysill.options.HourlySpread;
 import org.drysill.options.packs.PackValue.Bits;
 import org.drysill.options.rank.Purse;
+import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;
 
 /** What decides between a package and the best one, in words. */
@@ -23,13 +27,32 @@ class PackReasonsTest {
 
   /** As sure as it leaves months of mould: 100 less ten for each. */
   private static SureOrder sure(PackOrder order) {
-    return new SureOrder(order, v -> Math.max(0, 1 - v.mould() / 10.0), 0.8, 0.1);
+    return new SureOrder(order, PackValue::wet, PackReasonsTest::chance, 0.8, 0.1);
+  }
+
+  private static double chance(PackValue value) {
+    return Math.max(0, 1 - value.mould() / 10.0);
+  }
+
+  /** As sure by hour as by month, and 30 wet mornings for each month, 10 more or less. */
+  private static HourlySpread hourly(PackValue value) {
+    double mornings = 30.0 * value.wet();
+    double bounds = value.wet() > 0 ? 10 : 0;
+    return hourly(new Range(mornings - bounds, mornings, mornings + bounds), chance(value));
+  }
+
+  private static HourlySpread hourly(Range mornings, double share) {
+    return new HourlySpread(mornings, new Chance(1, 0), new Chance(share, 0.03));
+  }
+
+  private static PackReasons reasons(int mouldToday, Function<PackValue, HourlySpread> hourly) {
+    return new PackReasons(
+        FLAT, sure(new PackOrder(0.01, mouldToday, 0.1)), hourly, Purse.of(FLAT.home()));
   }
 
   private static String beside(PackValue value, PackValue best) {
     List<String> said =
-        new PackReasons(FLAT, sure(new PackOrder(0.01, 20, 0.1)), Purse.of(FLAT.home()))
-            .of(value, Optional.of(best));
+        reasons(20, PackReasonsTest::hourly).of(value, Optional.of(best));
     assertThat(said.get(1)).startsWith("With all that is not known for sure it has enough air");
     return said.get(2);
   }
@@ -84,9 +107,36 @@ class PackReasonsTest {
   @Test
   void one_month_is_no_months() {
     List<String> said =
-        new PackReasons(FLAT, sure(new PackOrder(0.01, 1, 0.1)), Purse.of(FLAT.home()))
+        reasons(1, PackReasonsTest::hourly)
             .of(value(true, false, 0, 0, 1, 10), Optional.empty());
     assertThat(said.get(0)).contains("all 1 month at risk");
-    assertThat(said.get(2)).contains("leaves 1 month with wet glass");
+    assertThat(said.get(2))
+        .isEqualTo(
+            "It leaves 1 month with wet glass, summed over windows, and the wettest window is seen"
+                + " to be wet on 30 mornings a year (20 to 40 in nine of ten cases).");
+  }
+
+  @Test
+  void glass_that_is_dry_by_hour_or_by_both_says_so() {
+    PackValue wet = value(true, false, 0, 0, 2, 10);
+    assertThat(reasons(1, v -> hourly(Range.exactly(0), 1)).of(wet, Optional.empty()).get(2))
+        .endsWith("the wettest window is likely wet on no morning of the year.");
+    assertThat(reasons(1, v -> hourly(Range.exactly(7), 1)).of(wet, Optional.empty()).get(2))
+        .endsWith("is seen to be wet on 7 mornings a year.");
+    PackValue dry = value(true, false, 0, 0, 0, 10);
+    assertThat(reasons(1, v -> hourly(Range.exactly(0), 1)).of(dry, Optional.empty())).hasSize(2);
+    assertThat(reasons(1, v -> hourly(Range.exactly(3), 1)).of(dry, Optional.empty()).get(2))
+        .contains("leaves 0 months with wet glass").contains("on 3 mornings");
+  }
+
+  @Test
+  void another_chance_by_hour_is_told_beside_that_by_month() {
+    PackValue value = value(true, false, 0, 5, 0, 10);
+    assertThat(reasons(9, v -> hourly(Range.exactly(0), 0.58)).of(value, Optional.empty()).get(1))
+        .endsWith("in 50 of 100 cases.");
+    assertThat(reasons(9, v -> hourly(Range.exactly(0), 0.3)).of(value, Optional.empty()).get(1))
+        .endsWith(
+            "in 50 of 100 cases, judged by the means of months; followed hour by hour in 30 of"
+                + " 100.");
   }
 }
