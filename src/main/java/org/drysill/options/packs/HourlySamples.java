@@ -76,12 +76,12 @@ final class HourlySamples {
     looked.forEach(
         l ->
             groups
-                .computeIfAbsent(new Alike(l.members.air(), l.glass), key -> new ArrayList<>())
+                .computeIfAbsent(new Alike(l.acting(), l.glass), key -> new ArrayList<>())
                 .add(l));
     return List.copyOf(groups.values());
   }
 
-  private record Alike(long air, HourlyGlass glass) {}
+  private record Alike(List<SampledMeasure> acting, HourlyGlass glass) {}
 
   private void follow(List<List<Looked>> groups, HourlyGlass today, int s) {
     VapourModel model = sampled.model(s);
@@ -164,6 +164,11 @@ final class HourlySamples {
       this.measures = sampled.measures(value);
       this.rooms = rooms(members);
       this.glass = glass(members);
+    }
+
+    /** The measures that do anything to air or water. */
+    List<SampledMeasure> acting() {
+      return measures.stream().filter(SampledMeasure::actsOnVapour).toList();
     }
   }
 }

@@ -79,7 +79,7 @@ final class PackageAnswer {
     Optional<PackValue> dryGlass = dryGlass(best);
     List<PackValue> front = front(best);
     Set<PackValue> followed = new LinkedHashSet<>(evenly(front, ofFront));
-    followed.addAll(best);
+    best.stream().limit(NAMES.size()).forEach(followed::add);
     followed.add(today);
     beyond.ifPresent(followed::add);
     dryGlass.ifPresent(followed::add);

@@ -47,6 +47,11 @@ final class SampledMeasure {
     this.annual = annual;
   }
 
+  /** True where it does anything to air or water, or anything goes with it. */
+  boolean actsOnVapour() {
+    return !gone.isEmpty() || !member.change().isNothing();
+  }
+
   /** Whatever else hangs on its effect, in a sample. */
   double of(Range range, int sample) {
     return TwoPieceNormal.at(range, deviate[sample]);

@@ -25,6 +25,21 @@ final class VapourChange {
     Arrays.fill(waterLeft, 1);
   }
 
+  /** True where it changes nothing. */
+  boolean isNothing() {
+    boolean nothing = true;
+    for (int i = 0; i < supply.length; i++) {
+      nothing &=
+          supply[i] == 0
+              && extract[i] == 0
+              && supplyGone[i] == 0
+              && extractGone[i] == 0
+              && openings[i] == 0
+              && waterLeft[i] == 1;
+    }
+    return nothing;
+  }
+
   /** Both together. */
   VapourChange and(VapourChange other) {
     VapourChange both = new VapourChange(supply.length);

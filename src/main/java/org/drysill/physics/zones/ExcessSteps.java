@@ -140,18 +140,21 @@ public final class ExcessSteps {
   /**
    * One step.
    *
-   * @param saturation vs of each pane by hour [kg/m³]
-   * @param hour which hour of it holds
+   * @param saturation vs of each pane, hour by hour [kg/m³]
+   * @param from where those of the hour begin
    */
-  public void step(double[][] saturation, int hour) {
+  public void step(double[] saturation, int from) {
     for (int i = 0; i < n; i++) {
-      load[i] = stores[i] * departure[i];
+      double kept = stores[i] * departure[i];
+      load[i] = kept;
+      departure[i] = kept;
     }
-    solve(saturation, hour);
+    solve(saturation, from);
     boolean mayWet = true;
-    while (turn(saturation, hour, mayWet)) {
+    while (turn(saturation, from, mayWet)) {
       mayWet = false;
-      solve(saturation, hour);
+      System.arraycopy(load, 0, departure, 0, n);
+      solve(saturation, from);
     }
   }
 
@@ -194,11 +197,13 @@ public final class ExcessSteps {
   }
 
   /** With the panes that are wet now. */
-  private void solve(double[][] saturation, int hour) {
-    System.arraycopy(load, 0, departure, 0, n);
-    for (int p = 0; p < zone.length; p++) {
-      if (wet[p]) {
-        departure[zone[p]] -= transfer[p] * (steady[zone[p]] - saturation[p][hour]);
+  private void solve(double[] saturation, int from) {
+    if (wetPanes > 0) {
+      for (int p = 0; p < zone.length; p++) {
+        if (wet[p]) {
+          int z = zone[p];
+          departure[z] -= transfer[p] * (steady[z] - saturation[from + p]);
+        }
       }
     }
     factors.solve(now, departure);
@@ -208,10 +213,10 @@ public final class ExcessSteps {
    * Turns panes wet or dry by the contents; true where any was turned. After the first pass panes
    * only dry, as in {@link PaneBalance}.
    */
-  private boolean turn(double[][] saturation, int hour, boolean mayWet) {
+  private boolean turn(double[] saturation, int from, boolean mayWet) {
     boolean turned = false;
     for (int p = 0; p < zone.length; p++) {
-      boolean is = at(zone[p]) > saturation[p][hour] && (mayWet || wet[p]);
+      boolean is = at(zone[p]) > saturation[from + p] && (mayWet || wet[p]);
       if (is != wet[p]) {
         wet[p] = is;
         wetPanes += is ? 1 : -1;

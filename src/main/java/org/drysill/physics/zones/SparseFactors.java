@@ -17,6 +17,7 @@ final class SparseFactors {
   private final int n;
   private final int[] order;
   private final int[][] after;
+  private final int[] lowerRows;
   private final int[] lowerFrom;
   private final int[] lower;
   private final int[] upperFrom;
@@ -62,6 +63,7 @@ final class SparseFactors {
       System.arraycopy(before[i], 0, lower, lowerFrom[i], before[i].length);
       System.arraycopy(after[i], 0, upper, upperFrom[i], after[i].length);
     }
+    lowerRows = IntStream.range(0, n).filter(i -> before[i].length > 0).toArray();
     work = new double[n * n];
   }
 
@@ -110,7 +112,8 @@ final class SparseFactors {
     double[] lowerValue = by.lower;
     double[] upperValue = by.upper;
     double[] inversePivot = by.inversePivot;
-    for (int i = 1; i < n; i++) {
+    for (int r = 0; r < lowerRows.length; r++) {
+      int i = lowerRows[r];
       double sum = x[i];
       for (int e = lowerFrom[i]; e < lowerFrom[i + 1]; e++) {
         sum -= lowerValue[e] * x[lower[e]];

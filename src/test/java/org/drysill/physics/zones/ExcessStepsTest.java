@@ -70,7 +70,7 @@ class ExcessStepsTest {
           now[p] = saturation[p][h];
         }
         plain.step(0, home.production, 0, now);
-        quick.step(saturation, h);
+        quick.step(now, 0);
         same(quick, plain, 1e-11);
         for (int p = 0; p < now.length; p++) {
           wet += plain.settling(p) > 0 ? 1 : 0;
@@ -90,7 +90,7 @@ class ExcessStepsTest {
       ZoneSteps plain = plain(home);
       double[] never = new double[home.panes.size()];
       Arrays.fill(never, Double.MAX_VALUE);
-      double[][] wet = new double[home.panes.size()][1];
+      double[] wet = new double[home.panes.size()];
       for (int h = 0; h < 24; h++) {
         plain.step(0, home.production, 0, new double[never.length]);
         quick.step(wet, 0);
@@ -114,7 +114,7 @@ class ExcessStepsTest {
   void what_panes_took_fades_altogether() {
     Homes home = new Homes(3);
     ExcessSteps quick = quick(home);
-    quick.step(new double[home.panes.size()][1], 0);
+    quick.step(new double[home.panes.size()], 0);
     assertThat(home.panes).isNotEmpty();
     assertThat(quick.isSteady()).isFalse();
     for (int block = 0; block < 2000; block++) {

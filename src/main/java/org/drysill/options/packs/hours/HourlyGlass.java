@@ -1,10 +1,13 @@
 package org.drysill.options.packs.hours;
 
+import org.drysill.physics.weather.HourlyYear;
+
 /** What the panes that take water bear, in one state of them. */
 public final class HourlyGlass {
-  /** By pane and hour of the ring [kg/m³]. */
-  final double[][] bears;
+  /** Hour by hour in the order of the ring, pane after pane [kg/m³]. */
+  final double[] bears;
 
+  private final int panes;
   private final double[][] least;
 
   /**
@@ -13,11 +16,20 @@ public final class HourlyGlass {
    * @param bears what each bears over the air outdoors, in the order of the ring [kg/m³]
    */
   public HourlyGlass(double[][] bears) {
-    this.bears = bears.clone();
-    this.least = new double[bears.length][];
-    for (int p = 0; p < bears.length; p++) {
+    this.panes = bears.length;
+    this.bears = new double[panes * HourlyYear.HOURS];
+    this.least = new double[panes][];
+    for (int p = 0; p < panes; p++) {
       least[p] = RingYear.least(bears[p]);
+      for (int i = 0; i < HourlyYear.HOURS; i++) {
+        this.bears[i * panes + p] = bears[p][i];
+      }
     }
+  }
+
+  /** Where an hour begins. */
+  int from(int hour) {
+    return hour * panes;
   }
 
   /** The least that a pane bears in a half day [kg/m³]. */

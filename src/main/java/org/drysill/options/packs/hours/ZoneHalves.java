@@ -31,7 +31,7 @@ final class ZoneHalves {
     if (mayBeWet(half)) {
       filledSteady = false;
       for (int i = half * HOURS; i < (half + 1) * HOURS; i++) {
-        zones.step(glass.bears, i);
+        zones.step(glass.bears, glass.from(i));
       }
     } else if (!zones.isSteady()) {
       filledSteady = false;
@@ -49,7 +49,7 @@ final class ZoneHalves {
     filledSteady = false;
     for (int k = 0; k < HOURS; k++) {
       if (wet) {
-        zones.step(glass.bears, half * HOURS + k);
+        zones.step(glass.bears, glass.from(half * HOURS + k));
       } else {
         zones.step();
       }
