@@ -44,10 +44,7 @@ final class HomeHours {
   /** Likely vapour excess of a room today by hour [Pa]. */
   double[] excess(RoomState state) {
     RoomFacts room =
-        rooms.stream()
-            .filter(r -> r.id().equals(state.limits().room()))
-            .findFirst()
-            .orElseThrow();
+        rooms.stream().filter(r -> r.id().equals(state.limits().room())).findFirst().orElseThrow();
     return years.excess(vapours.of(room)::excessAt);
   }
 

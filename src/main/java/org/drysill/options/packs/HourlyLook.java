@@ -29,8 +29,7 @@ record HourlyLook(HourlySamples likely, HourlySamples hourly, SampledPackages sa
   HourlySpread of(PackValue value) {
     HourlyPackage hours = hourly.of(value);
     SampledPackage months = sampled.of(value);
-    Range some =
-        Quantiles.nineInTen(Arrays.stream(hours.mornings).asDoubleStream().toArray());
+    Range some = Quantiles.nineInTen(Arrays.stream(hours.mornings).asDoubleStream().toArray());
     double most = wetMornings(value);
     return new HourlySpread(
         new Range(Math.min(some.low(), most), most, Math.max(some.high(), most)),

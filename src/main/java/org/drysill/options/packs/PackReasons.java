@@ -45,7 +45,9 @@ record PackReasons(
       return Optional.empty();
     }
     String months =
-        "It leaves " + months(value.wet()) + " with wet glass, summed over windows, and the wettest";
+        "It leaves "
+            + months(value.wet())
+            + " with wet glass, summed over windows, and the wettest";
     return Optional.of(
         mornings.likely() == 0
             ? months + " window is likely wet on no morning of the year."

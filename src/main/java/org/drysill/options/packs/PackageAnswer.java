@@ -123,10 +123,7 @@ final class PackageAnswer {
 
   private Spreads spreads(List<PackValue> best) {
     return new Spreads(
-        sampled,
-        hourly,
-        best,
-        assessment.ventilation().wholeHome().required().map(Figure::likely));
+        sampled, hourly, best, assessment.ventilation().wholeHome().required().map(Figure::likely));
   }
 
   private PackWriter writer(Spreads spreads) {

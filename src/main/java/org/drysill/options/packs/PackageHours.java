@@ -54,13 +54,15 @@ final class PackageHours {
     for (int h = 0; h < excess.length; h++) {
       excess[h] *= now[h] > 0 ? then[h] / now[h] : 1;
     }
-    return hours.years().of(
-        state.setpoint(),
-        excess,
-        state.limits().places().stream()
-            .map(p -> new YearsAgain.Place(p.surface(), p.factor().likely(), p.material()))
-            .toList(),
-        humid);
+    return hours
+        .years()
+        .of(
+            state.setpoint(),
+            excess,
+            state.limits().places().stream()
+                .map(p -> new YearsAgain.Place(p.surface(), p.factor().likely(), p.material()))
+                .toList(),
+            humid);
   }
 
   /** Excess of each zone by hour [kg/m³]. */
@@ -73,8 +75,7 @@ final class PackageHours {
     steps.start(model.dry(change));
     List<double[]> saturations = packages.panes(members).stream().map(hours::bears).toList();
     HourlyZones year =
-        HourlyZones.run(
-            steps, new Excess(model.given(change), saturations), hours.years().start());
+        HourlyZones.run(steps, new Excess(model.given(change), saturations), hours.years().start());
     double[][] excess = new double[stores.length][HourlyYear.HOURS];
     for (int i = 0; i < stores.length; i++) {
       for (int h = 0; h < HourlyYear.HOURS; h++) {

@@ -100,8 +100,7 @@ public final class PackageStudy {
 
   /** The packages hour by hour. */
   PackageHours hours() {
-    return new PackageHours(
-        homeHours(), packages, model, basis.defaults().humidAir().likely());
+    return new PackageHours(homeHours(), packages, model, basis.defaults().humidAir().likely());
   }
 
   /** The packages hour by hour in samples. */

@@ -105,12 +105,7 @@ final class VapourModel {
    */
   ExcessSteps steps(VapourChange change, double[] stores) {
     return new ExcessSteps(
-        flows(change),
-        stores,
-        panes,
-        given(change),
-        HomeHours.SECONDS_PER_HOUR,
-        RingYear.HALF_DAY);
+        flows(change), stores, panes, given(change), HomeHours.SECONDS_PER_HOUR, RingYear.HALF_DAY);
   }
 
   /** Water that goes into the air of each zone with the measures [kg/s]. */

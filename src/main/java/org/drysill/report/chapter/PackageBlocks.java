@@ -142,8 +142,7 @@ final class PackageBlocks {
   private Row hours(MeasurePackage one) {
     return Cells.row(
         Cells.text(name(one)),
-        Cells.value(
-            numbers, one.spread().hourly().wetMornings(), Unit.COUNT, Rounding.NEAREST),
+        Cells.value(numbers, one.spread().hourly().wetMornings(), Unit.COUNT, Rounding.NEAREST),
         Cells.text(numbers.plain(one.year().wetHours(), Unit.COUNT, Rounding.NEAREST)),
         Cells.text(numbers.plain(one.year().mould(), Unit.MOULD_INDEX, Rounding.UP)),
         Cells.text(numbers.plain(one.year().humidHours(), Unit.COUNT, Rounding.NEAREST)));
@@ -438,8 +437,7 @@ final class PackageBlocks {
     if (followed.size() > 2) {
       List<Range> mornings =
           followed.stream().flatMap(p -> p.hourly().stream()).map(h -> h.wetMornings()).toList();
-      Range least =
-          mornings.stream().min(Comparator.comparingDouble(Range::likely)).orElseThrow();
+      Range least = mornings.stream().min(Comparator.comparingDouble(Range::likely)).orElseThrow();
       Range most = mornings.stream().max(Comparator.comparingDouble(Range::likely)).orElseThrow();
       say(
           "Glass along that curve.",

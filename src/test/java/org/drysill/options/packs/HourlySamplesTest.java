@@ -97,9 +97,7 @@ class HourlySamplesTest {
     for (String name : List.of("1930s-terrace", "top-floor-flat", "owners-bungalow")) {
       Seen seen = new Seen();
       same(
-          Drysill.check(Path.of("example-surveys", name, "survey.yaml"))
-              .assessment()
-              .orElseThrow(),
+          Drysill.check(Path.of("example-surveys", name, "survey.yaml")).assessment().orElseThrow(),
           6,
           seen);
       assertThat(seen.wet).isGreaterThan(10);

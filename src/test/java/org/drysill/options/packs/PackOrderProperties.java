@@ -95,7 +95,8 @@ class PackOrderProperties {
     return value.members().air() % 21 / 20.0;
   }
 
-  private static final SureOrder SURE = new SureOrder(ORDER, PackValue::wet, PackOrderProperties::chance, 0.8, 0.1);
+  private static final SureOrder SURE =
+      new SureOrder(ORDER, PackValue::wet, PackOrderProperties::chance, 0.8, 0.1);
 
   private static List<PackValue> some(long seed) {
     Random random = new Random(seed);

@@ -51,8 +51,7 @@ class PackReasonsTest {
   }
 
   private static String beside(PackValue value, PackValue best) {
-    List<String> said =
-        reasons(20, PackReasonsTest::hourly).of(value, Optional.of(best));
+    List<String> said = reasons(20, PackReasonsTest::hourly).of(value, Optional.of(best));
     assertThat(said.get(1)).startsWith("With all that is not known for sure it has enough air");
     return said.get(2);
   }
@@ -107,8 +106,7 @@ class PackReasonsTest {
   @Test
   void one_month_is_no_months() {
     List<String> said =
-        reasons(1, PackReasonsTest::hourly)
-            .of(value(true, false, 0, 0, 1, 10), Optional.empty());
+        reasons(1, PackReasonsTest::hourly).of(value(true, false, 0, 0, 1, 10), Optional.empty());
     assertThat(said.get(0)).contains("all 1 month at risk");
     assertThat(said.get(2))
         .isEqualTo(
@@ -126,7 +124,8 @@ class PackReasonsTest {
     PackValue dry = value(true, false, 0, 0, 0, 10);
     assertThat(reasons(1, v -> hourly(Range.exactly(0), 1)).of(dry, Optional.empty())).hasSize(2);
     assertThat(reasons(1, v -> hourly(Range.exactly(3), 1)).of(dry, Optional.empty()).get(2))
-        .contains("leaves 0 months with wet glass").contains("on 3 mornings");
+        .contains("leaves 0 months with wet glass")
+        .contains("on 3 mornings");
   }
 
   @Test

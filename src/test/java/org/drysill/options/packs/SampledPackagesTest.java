@@ -107,8 +107,7 @@ class SampledPackagesTest {
       assertThat(spread.dryGlass().share()).isLessThanOrEqualTo(spread.enough().share());
       assertThat(spread.first().share()).isLessThanOrEqualTo(spread.enough().share());
       assertThat(spread.hourly().enough().share())
-          .isLessThanOrEqualTo(
-              Math.min(spread.air().share(), spread.hourly().walls().share()));
+          .isLessThanOrEqualTo(Math.min(spread.air().share(), spread.hourly().walls().share()));
       assertThat(spread.hourly().wetMornings().likely()).isEqualTo(one.year().wetMornings());
       assertThat(spread.annualCost().low()).isLessThanOrEqualTo(one.annualCost().likely());
       assertThat(spread.annualCost().high()).isGreaterThanOrEqualTo(one.annualCost().likely());
@@ -179,6 +178,7 @@ class SampledPackagesTest {
     SampledPackage today = sampled.of(study.packages().of(new Bits(0, 0)));
     assertThat(today.annual).containsOnly(0);
     assertThat(today.enough().share()).isZero();
-    assertThat(new Spreads(sampled, study.hourly(sampled), List.of(), Optional.empty()).sureness(1)).isEmpty();
+    assertThat(new Spreads(sampled, study.hourly(sampled), List.of(), Optional.empty()).sureness(1))
+        .isEmpty();
   }
 }

@@ -15,7 +15,8 @@ class ExcessStepsTest {
   private static final int MANY = 12;
 
   private static double[] steady(Homes home) {
-    ZoneVapour steady = new SteadyZones(home.flows(), List.of()).at(home.production, 0, new double[0]);
+    ZoneVapour steady =
+        new SteadyZones(home.flows(), List.of()).at(home.production, 0, new double[0]);
     double[] contents = new double[home.zones];
     for (int i = 0; i < contents.length; i++) {
       contents[i] = steady.content(i);
@@ -139,9 +140,7 @@ class ExcessStepsTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("zone of a pane");
     assertThatThrownBy(
-            () ->
-                new ExcessSteps(
-                    home.flows(), home.stores, home.panes, new double[0], 3600, MANY))
+            () -> new ExcessSteps(home.flows(), home.stores, home.panes, new double[0], 3600, MANY))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

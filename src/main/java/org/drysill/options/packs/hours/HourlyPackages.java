@@ -11,8 +11,7 @@ import org.drysill.physics.zones.ExcessSteps;
  * @param glass the panes that take water
  * @param rooms of each package the rooms with cold places
  */
-public record HourlyPackages(
-    ExcessSteps zones, HourlyGlass glass, List<List<HourlyRoom>> rooms) {
+public record HourlyPackages(ExcessSteps zones, HourlyGlass glass, List<List<HourlyRoom>> rooms) {
   /** Copies the list. */
   public HourlyPackages {
     rooms = List.copyOf(rooms);

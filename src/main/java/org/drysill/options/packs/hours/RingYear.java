@@ -22,7 +22,9 @@ public final class RingYear {
   private static final int HOURS_PER_DAY = 24;
   private static final double SECONDS_PER_HOUR = 3600;
 
-  /** Outdoor temperature that panes follow, that walls follow [°C], vapour that rooms follow [Pa]. */
+  /**
+   * Outdoor temperature that panes follow, that walls follow [°C], vapour that rooms follow [Pa].
+   */
   final double[] celsius;
 
   final double[] slowCelsius;

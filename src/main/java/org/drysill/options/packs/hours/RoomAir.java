@@ -25,7 +25,8 @@ final class RoomAir {
 
   final double[] meanPerContent;
 
-  RoomAir(RingYear year, SampleYear.Outdoors outdoors, double[] excess, double level, double[] today) {
+  RoomAir(
+      RingYear year, SampleYear.Outdoors outdoors, double[] excess, double level, double[] today) {
     perContent = new double[excess.length];
     if (today[0] > 0) {
       for (int i = 0; i < excess.length; i++) {

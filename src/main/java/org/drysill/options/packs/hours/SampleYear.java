@@ -13,7 +13,9 @@ import org.drysill.physics.zones.Pane;
  * two threads at once.
  */
 public final class SampleYear {
-  /** The half days that are gone through before the first, so that the stores are filled: 30 days. */
+  /**
+   * The half days that are gone through before the first, so that the stores are filled: 30 days.
+   */
   static final int BEFORE = 60;
 
   private final RingYear year;
@@ -105,8 +107,7 @@ public final class SampleYear {
     run(years);
     List<List<YearOutcome>> outcomes = new ArrayList<>();
     for (int g = 0; g < years.size(); g++) {
-      outcomes.add(
-          years.get(g).isDoubtful() ? again(groups.get(g)) : years.get(g).outcomes());
+      outcomes.add(years.get(g).isDoubtful() ? again(groups.get(g)) : years.get(g).outcomes());
     }
     return outcomes;
   }
@@ -139,8 +140,7 @@ public final class SampleYear {
   }
 
   private RoomHours hours(HourlyRoom room) {
-    return rooms.computeIfAbsent(
-        room, r -> new RoomHours(r, year, air(r), sample, known));
+    return rooms.computeIfAbsent(room, r -> new RoomHours(r, year, air(r), sample, known));
   }
 
   private RoomAir air(HourlyRoom room) {

@@ -19,8 +19,7 @@ final class WallMonths {
         double out = year.meanSlowCelsius[m];
         double surface = out + factor * (indoors.meanCelsius[m] - out);
         criticalPa[m] =
-            Math.min(
-                criticalPa[m], year.mouldLimit * Iso13788Vapour.saturationPressurePa(surface));
+            Math.min(criticalPa[m], year.mouldLimit * Iso13788Vapour.saturationPressurePa(surface));
       }
     }
   }
