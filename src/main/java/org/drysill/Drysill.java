@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Finding;
@@ -42,10 +43,16 @@ public final class Drysill {
    */
   public static Outcome check(Path file) {
     Input input = Input.of(file);
+    Optional<Assessment> assessment =
+        input.visit().map(visit -> Study.assess(visit, input.before()));
     return new Outcome(
-        input.visit().map(visit -> Study.assess(visit, input.before())),
+        assessment,
         input.visit().map(visit -> visit.own().logs()).orElse(Logs.none()),
-        input.problems());
+        input.problems(),
+        () ->
+            input.visit().flatMap(visit -> assessment.map(a -> NextLines.of(visit, a))).stream()
+                .flatMap(List::stream)
+                .toList());
   }
 
   /** The JSON Schema of surveys. */
@@ -160,8 +167,14 @@ public final class Drysill {
    * @param assessment what the survey means; empty when it has an error
    * @param logs the logs of the visit as they were read
    * @param problems errors and warnings
+   * @param next what to measure next, in lines; studied only where it is asked for, since it takes
+   *     as long as the rest
    */
-  public record Outcome(Optional<Assessment> assessment, Logs logs, List<Problem> problems) {
+  public record Outcome(
+      Optional<Assessment> assessment,
+      Logs logs,
+      List<Problem> problems,
+      Supplier<List<String>> next) {
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);

@@ -48,7 +48,7 @@ final class Study {
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
-    OptionsResult options = OptionsStudy.study(assessment, basis(data, assessment.home()));
+    OptionsResult options = options(data, assessment);
     return new Subject(
         visit.file(),
         assessment,
@@ -87,6 +87,11 @@ final class Study {
             visit.home(),
             visit.own().logs(),
             before.map(then -> new Assessor.Surveyed(then.home(), then.own().logs())));
+  }
+
+  /** What could be done about what a survey means. */
+  static OptionsResult options(ReferenceData data, Assessment assessment) {
+    return OptionsStudy.study(assessment, basis(data, assessment.home()));
   }
 
   private static OptionsBasis basis(ReferenceData data, Home home) {

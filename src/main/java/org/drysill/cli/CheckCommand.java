@@ -18,7 +18,8 @@ import picocli.CommandLine.Parameters;
     name = "check",
     description = {
       "Says what is wrong with a survey, what had to be assumed and what would replace it, and",
-      "which readings would settle what cannot be told yet. Writes nothing."
+      "which readings would settle what cannot be told yet; at the end what to measure next, and",
+      "how much of the doubt that would take away. Writes nothing."
     },
     mixinStandardHelpOptions = true,
     footer = {"", "Example:", "  drysill check example-surveys/1930s-terrace/survey.yaml"})
@@ -62,6 +63,7 @@ final class CheckCommand implements Callable<Integer> {
     outcome.open().stream()
         .filter(finding -> finding.settledBy().isEmpty())
         .forEach(this::notAssessed);
+    outcome.next().get().forEach(line -> console.say("  " + line));
   }
 
   private void print(Assumption assumption) {

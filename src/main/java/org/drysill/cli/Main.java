@@ -41,8 +41,8 @@ import picocli.CommandLine.HelpCommand;
       "Exit status: 0 done, 1 the survey has problems, 2 wrong use, 3 the machine failed us."
     })
 public final class Main {
-  /** Commands that make one report, and end. */
-  private static final Set<String> SHORT = Set.of("report", "verify");
+  /** Commands that study one home, and end. */
+  private static final Set<String> SHORT = Set.of("report", "check", "verify");
 
   private Main() {}
 

@@ -70,6 +70,18 @@ class CheckCommandTest {
     }
   }
 
+  /** The same as the report has, at the end, so that the rest need not wait for it. */
+  @Test
+  void what_to_measure_next_is_told_last_with_its_shares_of_doubt() {
+    assertThat(run("check", "example-surveys/1930s-terrace/survey.yaml")).isZero();
+    List<String> lines = out.toString().lines().toList();
+    List<String> next = lines.stream().filter(l -> l.contains("To measure next")).toList();
+    assertThat(next).hasSizeBetween(1, 5).isEqualTo(lines.subList(lines.size() - next.size(), lines.size()));
+    assertThat(next.get(0))
+        .startsWith("  To measure next, 1: Have the air leakage of the home measured")
+        .containsPattern("would take away \\d+ % of the doubt whether there is enough air");
+  }
+
   @Test
   void a_reading_that_settles_several_comparisons_is_told_once() throws IOException {
     Path survey = folder.resolve("survey.yaml");
