@@ -2,8 +2,6 @@ package org.drysill.report.logged;
 
 import java.util.List;
 import java.util.Optional;
-import org.drysill.assess.Figure;
-import org.drysill.assess.Unit;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.logged.LoggedSurface;
 import org.drysill.report.block.Cell;
@@ -42,17 +40,12 @@ final class SurfaceTable {
     Cell moist =
         surface.surface() == SurfaceClass.GLASS
             ? Cells.text(Cells.NOTHING)
-            : hours(desk.numbers(), surface.moist());
+            : Cells.value(desk.numbers(), surface.moist());
     return Cells.row(
         Cells.text(Words.capital(surface.name()), desk.room(surface.room()))
             .with(List.of(desk.index().mark(surface.wet()))),
         Cells.text(Long.toString(Math.round(surface.loggedHours()))),
         moist,
-        hours(desk.numbers(), surface.wet()));
-  }
-
-  private static Cell hours(Numbers numbers, Figure hours) {
-    String bounds = numbers.bounds(hours.value(), Unit.HOURS);
-    return Cells.text(numbers.plain(hours), bounds.isEmpty() ? "" : "(" + bounds + ")");
+        Cells.value(desk.numbers(), surface.wet()));
   }
 }

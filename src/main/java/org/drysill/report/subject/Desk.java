@@ -14,6 +14,7 @@ import org.drysill.report.words.Numbers;
 import org.drysill.report.words.UnitSystem;
 import org.drysill.report.words.Words;
 import org.drysill.report.working.Found;
+import org.drysill.report.working.PrintedFigures;
 import org.drysill.report.working.WorkingIndex;
 import org.drysill.survey.Edition;
 
@@ -24,18 +25,27 @@ import org.drysill.survey.Edition;
  * @param found the figures, findings and assumptions in it
  * @param numbers numbers in the units of its readers
  * @param index the numbers of the workings
+ * @param printed the figures that these numbers put into words
  * @param photos the photographs with their numbers
  */
 public record Desk(
-    Subject subject, Found found, Numbers numbers, WorkingIndex index, PhotoIndex photos) {
+    Subject subject,
+    Found found,
+    Numbers numbers,
+    WorkingIndex index,
+    PrintedFigures printed,
+    PhotoIndex photos) {
   /** A desk for a report. */
   public static Desk of(Subject subject) {
     Found found = Found.in(subject.results());
+    WorkingIndex index = new WorkingIndex(found);
+    PrintedFigures printed = new PrintedFigures(found, index);
     return new Desk(
         subject,
         found,
-        numbers(subject.assessment()),
-        new WorkingIndex(found),
+        numbers(subject.assessment()).heardBy(printed),
+        index,
+        printed,
         PhotoIndex.of(subject.file()));
   }
 

@@ -47,9 +47,8 @@ public final class Cells {
 
   /** A value without its unit, rounded to a side, its bounds in small type. */
   public static Cell value(Numbers numbers, Range value, Unit unit, Rounding rounding) {
-    String bounds = numbers.bounds(value, unit);
-    return text(
-        numbers.plain(value.likely(), unit, rounding), bounds.isEmpty() ? "" : "(" + bounds + ")");
+    String[] parts = numbers.spread(value, unit, rounding).split(Numbers.JOIN, 2);
+    return text(parts[0], parts.length == 1 ? "" : parts[1]);
   }
 
   /** The mark of a verdict and its word. */

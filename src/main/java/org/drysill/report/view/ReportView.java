@@ -61,11 +61,11 @@ public record ReportView(
   public static ReportView of(Subject subject) {
     Desk desk = Desk.of(subject);
     // Order matters: the numbers of the workings follow the order in which they are spoken of.
-    Section verdict = VerdictPage.of(desk);
+    Section verdict = desk.printed().led(VerdictPage.of(desk));
     List<Section> sections = new ArrayList<>();
     boolean behind = false;
     for (Chapter chapter : Plan.of(subject.edition())) {
-      Optional<Section> section = chapter.write(desk);
+      Optional<Section> section = chapter.write(desk).map(desk.printed()::led);
       (behind ? section.map(Section::compactly) : section).ifPresent(sections::add);
       behind |= chapter == Household.BEHIND;
     }

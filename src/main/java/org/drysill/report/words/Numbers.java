@@ -19,6 +19,7 @@ public final class Numbers {
   private static final String MINUS = "\u2212";
   private final UnitSystem system;
   private final String currency;
+  private final Ear ear;
 
   /**
    * Numbers in the units of a jurisdiction.
@@ -27,8 +28,23 @@ public final class Numbers {
    * @param currency the currency code of the survey
    */
   public Numbers(UnitSystem system, String currency) {
+    this(system, currency, Ear.NONE);
+  }
+
+  private Numbers(UnitSystem system, String currency, Ear ear) {
     this.system = system;
     this.currency = currency;
+    this.ear = ear;
+  }
+
+  /** The same, with someone who hears of every value that they put into words. */
+  public Numbers heardBy(Ear listener) {
+    return new Numbers(system, currency, listener);
+  }
+
+  private String told(Range kept, Unit unit, String text) {
+    ear.heard(kept, unit, text);
+    return text;
   }
 
   /** The unit of a column, such as {@code l/s}; empty for a plain number. */
@@ -45,7 +61,7 @@ public final class Numbers {
   public String plain(double kept, Unit unit, Rounding rounding) {
     PrintedUnit printed = PrintedUnit.of(unit, system);
     double value = printed.convert(kept);
-    return text(value, printed.decimals().of(value), rounding);
+    return told(Range.exactly(kept), unit, text(value, printed.decimals().of(value), rounding));
   }
 
   /** The likely value without its unit, to the nearest. */
@@ -65,7 +81,7 @@ public final class Numbers {
 
   /** One value with its unit. */
   public String one(double kept, Unit unit, Rounding rounding) {
-    return withUnit(plain(kept, unit, rounding), unit);
+    return told(Range.exactly(kept), unit, withUnit(plain(kept, unit, rounding), unit));
   }
 
   /** The value with its bounds and without its unit, such as {@code 20 (15–26)}. */
@@ -77,7 +93,7 @@ public final class Numbers {
   public String spread(Range kept, Unit unit, Rounding rounding) {
     String likely = plain(kept.likely(), unit, rounding);
     String bounds = bounds(kept, unit);
-    return bounds.isEmpty() ? likely : likely + JOIN + "(" + bounds + ")";
+    return bounds.isEmpty() ? likely : told(kept, unit, likely + JOIN + "(" + bounds + ")");
   }
 
   /** The bounds, such as {@code 15–26}; empty where they would print as the likely value. */
@@ -100,12 +116,12 @@ public final class Numbers {
 
   /** The value with its bounds and its unit, such as {@code 20 (15–26) l/s}. */
   public String full(Range kept, Unit unit) {
-    return withUnit(spread(kept, unit), unit);
+    return full(kept, unit, Rounding.NEAREST);
   }
 
   /** The same with the likely value rounded to a side. */
   public String full(Range kept, Unit unit, Rounding rounding) {
-    return withUnit(spread(kept, unit, rounding), unit);
+    return told(kept, unit, withUnit(spread(kept, unit, rounding), unit));
   }
 
   /**
@@ -148,7 +164,9 @@ public final class Numbers {
   /** The bounds alone with their unit, such as {@code 15–26 l/s}; the value where it has none. */
   public String between(Figure figure) {
     String bounds = bounds(figure.value(), figure.unit());
-    return bounds.isEmpty() ? likely(figure) : withUnit(bounds, figure.unit());
+    return bounds.isEmpty()
+        ? likely(figure)
+        : told(figure.value(), figure.unit(), withUnit(bounds, figure.unit()));
   }
 
   /** The value in printed units, for an axis. */

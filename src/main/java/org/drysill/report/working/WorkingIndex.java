@@ -33,6 +33,11 @@ public final class WorkingIndex {
     return numbers.computeIfAbsent(figure.id(), id -> number(figure));
   }
 
+  /** The number of a figure's working; empty where the report has not led to it yet. */
+  Optional<String> known(Figure figure) {
+    return Optional.ofNullable(numbers.get(figure.id()));
+  }
+
   private String number(Figure figure) {
     Working working = figure.working();
     return families
