@@ -16,6 +16,7 @@ import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
 import org.drysill.report.Report;
 import org.drysill.report.language.Language;
+import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.working.Found;
@@ -122,9 +123,21 @@ public final class Drysill {
    * @return the sheet, or every problem of the file
    */
   public static MadeSheet sheet(Path file, Language language) {
+    return sheet(file, language, OwnTemplates.NONE);
+  }
+
+  /**
+   * The same with templates of one's own.
+   *
+   * @param file the survey file
+   * @param language the language of the sheet
+   * @param own the templates
+   * @return the sheet, or every problem of the file
+   */
+  public static MadeSheet sheet(Path file, Language language, OwnTemplates own) {
     Input input = Input.of(file);
     return new MadeSheet(
-        input.visit().map(v -> SheetWriter.write(Study.studied(v, input.before()), language)),
+        input.visit().map(v -> SheetWriter.write(Study.studied(v, input.before()), language, own)),
         input.problems());
   }
 
@@ -234,7 +247,19 @@ public final class Drysill {
 
     /** The report of the later visit, with what changed. */
     public Report report() {
-      return Study.compose(after, before, ReportWishes.NONE, stage -> {});
+      return report(ReportWishes.NONE);
+    }
+
+    /**
+     * The same, with wishes beyond the survey.
+     *
+     * @param wishes which edition, whether to share it, and templates of one's own
+     * @throws org.drysill.report.language.LanguageProblem where the edition is not written in the
+     *     language that is wished
+     */
+    public Report report(ReportWishes wishes) {
+      Input wished = new Input(Optional.of(after), before, List.of()).as(wishes);
+      return Study.compose(wished.visit().orElseThrow(), wished.before(), wishes, stage -> {});
     }
 
     /** True where the later survey names no earlier one by itself. */

@@ -3,10 +3,16 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
-import org.drysill.report.Output;
+import org.drysill.ReportWishes;
 import org.drysill.report.Report;
+import org.drysill.report.language.LanguageProblem;
+import org.drysill.report.page.TemplateProblem;
+import org.drysill.report.sign.KeyRefused;
+import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,11 +33,16 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  drysill compare before.yaml after.yaml",
-      "  drysill compare before.yaml after.yaml -o after.pdf --json results.json"
+      "  drysill compare before.yaml after.yaml -o after.pdf --json results.json",
+      "  drysill compare before.yaml after.yaml -o share.pdf --redact",
+      "  drysill compare before.yaml after.yaml -o after.pdf --sign me.p12"
     })
 final class CompareCommand implements Callable<Integer> {
   private final Console console;
+  private final Secrets secrets;
   @Mixin private final Talk talk = new Talk();
+  @Mixin private final SignOptions sign = new SignOptions();
+  @Mixin private final WishOptions wish = new WishOptions();
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "<before.yaml>", description = "The earlier survey.")
@@ -52,8 +63,15 @@ final class CompareCommand implements Callable<Integer> {
       description = "Also write the results of the later visit, with what changed.")
   private Path json;
 
-  CompareCommand(Console console) {
+  @Option(
+      names = "--html",
+      paramLabel = "<file>",
+      description = "Also write that report as one HTML file.")
+  private Path html;
+
+  CompareCommand(Console console, Secrets secrets) {
     this.console = console;
+    this.secrets = secrets;
   }
 
   @Override
@@ -61,6 +79,29 @@ final class CompareCommand implements Callable<Integer> {
     if (isOneFile()) {
       throw new ParameterException(spec.commandLine(), "before and after are the same file");
     }
+    if (sign.asked() && output == null) {
+      throw new ParameterException(spec.commandLine(), "--sign needs -o: only the PDF is signed");
+    }
+    if (wish.any() && output == null && json == null && html == null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--edition, --language, --redact and --templates are of the report; ask for it with -o or --html");
+    }
+    if (!new Targets(spec, console).areThere(List.of(before, after), output, json, html)) {
+      return ExitStatus.MACHINE_FAILED.code();
+    }
+    try {
+      return compared(wish.wishes(), sign.key(secrets));
+    } catch (TemplateProblem | LanguageProblem wrong) {
+      console.complain(wrong.getMessage());
+      return ExitStatus.WRONG_USE.code();
+    } catch (IOException refused) {
+      console.complain("cannot read: " + refused.getMessage());
+      return ExitStatus.MACHINE_FAILED.code();
+    }
+  }
+
+  private int compared(ReportWishes wishes, Optional<SigningKey> key) throws IOException {
     Drysill.Compared compared = Drysill.compare(before, after);
     Surveys.print(console, compared.problems(), talk.verbose);
     if (compared.visits().isEmpty()) {
@@ -70,11 +111,15 @@ final class CompareCommand implements Callable<Integer> {
     if (!talk.quiet) {
       print(visits, compared);
     }
+    if (output == null && json == null && html == null) {
+      return ExitStatus.DONE.code();
+    }
+    Report report = visits.report(wishes);
     try {
-      return write(visits);
-    } catch (IOException refused) {
-      console.complain("cannot write: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
+      return written(report, sign.signed(report.pdf(), key));
+    } catch (KeyRefused refused) {
+      console.complain("the key " + refused.getMessage() + "; nothing was written");
+      return ExitStatus.WRONG_USE.code();
     }
   }
 
@@ -97,16 +142,12 @@ final class CompareCommand implements Callable<Integer> {
     new CompareText(console, visits.assessment()).print();
   }
 
-  private int write(Drysill.Visits visits) throws IOException {
-    if (output == null && json == null) {
-      return ExitStatus.DONE.code();
-    }
-    Report report = visits.report();
-    if (output != null) {
-      Output.write(output, report.pdf());
-    }
-    if (json != null) {
-      Output.write(json, report.json());
+  private int written(Report report, byte[] pdf) {
+    try {
+      new Written(report).to(output, pdf, json, html);
+    } catch (IOException refused) {
+      console.complain("cannot write: " + refused.getMessage());
+      return ExitStatus.MACHINE_FAILED.code();
     }
     if (output != null && !talk.quiet) {
       console.say(output.toString());

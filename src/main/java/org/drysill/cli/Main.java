@@ -127,7 +127,7 @@ public final class Main {
         return type.cast(new VerifyCommand(console));
       }
       if (type == CompareCommand.class) {
-        return type.cast(new CompareCommand(console));
+        return type.cast(new CompareCommand(console, secrets));
       }
       if (type == CheckCommand.class) {
         return type.cast(new CheckCommand(console));

@@ -1,28 +1,22 @@
 package org.drysill.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
-import org.drysill.report.Output;
 import org.drysill.report.Report;
-import org.drysill.report.language.Language;
 import org.drysill.report.language.LanguageProblem;
-import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sign.KeyRefused;
-import org.drysill.report.sign.Signer;
 import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -46,6 +40,7 @@ final class ReportCommand implements Callable<Integer> {
   private final Secrets secrets;
   @Mixin private final Talk talk = new Talk();
   @Mixin private final SignOptions sign = new SignOptions();
+  @Mixin private final WishOptions wish = new WishOptions();
 
   @Parameters(paramLabel = "<survey.yaml>", description = "The survey file.")
   private Path survey;
@@ -62,39 +57,6 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--html", paramLabel = "<file>", description = "Also write one HTML file.")
   private Path html;
 
-  @Option(
-      names = "--edition",
-      paramLabel = "<edition>",
-      completionCandidates = Editions.class,
-      description =
-          "${COMPLETION-CANDIDATES}: for the surveyor, the owner's book, the evidence of a"
-              + " remediation, or the results on some ten pages. Otherwise the one that the survey"
-              + " names. The figures are the same.")
-  private String edition;
-
-  @Option(
-      names = "--language",
-      paramLabel = "<tag>",
-      completionCandidates = Languages.class,
-      description =
-          "${COMPLETION-CANDIDATES}: the language of the edition brief; otherwise en. The other"
-              + " editions are in English.")
-  private String language;
-
-  @Option(
-      names = "--redact",
-      description =
-          "Make a copy to share: without names, address, photographs and free words, and without"
-              + " the survey inside; the figures are the same.")
-  private boolean redact;
-
-  @Option(
-      names = "--templates",
-      paramLabel = "<folder>",
-      description =
-          "Templates and style sheets of your own, in place of the bundled ones of the same name.")
-  private Path templates;
-
   @Spec private CommandSpec spec;
 
   ReportCommand(Console console, Secrets secrets) {
@@ -102,58 +64,15 @@ final class ReportCommand implements Callable<Integer> {
     this.secrets = secrets;
   }
 
-  /** The words for the editions. */
-  static final class Editions extends ArrayList<String> {
-    private static final long serialVersionUID = 1L;
-
-    Editions() {
-      super(ReportWishes.editions());
-    }
-  }
-
-  /** The tags of the languages. */
-  static final class Languages extends ArrayList<String> {
-    private static final long serialVersionUID = 1L;
-
-    Languages() {
-      super(Language.tags());
-    }
-  }
-
-  private ReportWishes wishes() throws IOException {
-    OwnTemplates own = templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates);
-    ReportWishes wishes = spoken(ReportWishes.NONE.shared(redact).withTemplates(own));
-    if (edition == null) {
-      return wishes;
-    }
-    if (!ReportWishes.editions().contains(edition)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "no edition " + edition + "; there are " + String.join(", ", ReportWishes.editions()));
-    }
-    return wishes.withEdition(edition);
-  }
-
-  private ReportWishes spoken(ReportWishes wishes) {
-    if (language == null) {
-      return wishes;
-    }
-    return wishes.in(
-        Language.of(language)
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(),
-                        "no report in the language "
-                            + language
-                            + "; the edition brief is there in "
-                            + String.join(", ", Language.tags()))));
-  }
-
   @Override
   public Integer call() {
+    // A survey that is no file is told of as any other fault of a survey.
+    Path pdf = output == null && !Files.isRegularFile(survey) ? null : target();
+    if (!new Targets(spec, console).areThere(List.of(survey), pdf, json, html)) {
+      return ExitStatus.MACHINE_FAILED.code();
+    }
     try {
-      return made(wishes(), sign.key(secrets));
+      return made(wish.wishes(), sign.key(secrets));
     } catch (TemplateProblem | LanguageProblem wrong) {
       console.complain(wrong.getMessage());
       return ExitStatus.WRONG_USE.code();
@@ -175,15 +94,11 @@ final class ReportCommand implements Callable<Integer> {
     }
     Report report = made.report().get();
     try {
-      return written(report, key.isEmpty() ? report.pdf() : signed(report.pdf(), key.get()));
+      return written(report, sign.signed(report.pdf(), key));
     } catch (KeyRefused refused) {
       console.complain("the key " + refused.getMessage() + "; nothing was written");
       return ExitStatus.WRONG_USE.code();
     }
-  }
-
-  private static byte[] signed(byte[] pdf, SigningKey key) throws IOException, KeyRefused {
-    return Signer.sign(pdf, key, Instant.now());
   }
 
   private int written(Report report, byte[] bytes) {
@@ -196,21 +111,17 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int write(Report report, byte[] bytes) throws IOException {
-    Path pdf = output == null ? beside(survey, redact) : output;
-    // Made before anything is written: a template may still turn out to be wrong.
-    byte[] page = html == null ? null : report.html().getBytes(StandardCharsets.UTF_8);
-    Output.write(pdf, bytes);
-    if (json != null) {
-      Output.write(json, report.json());
-    }
-    if (page != null) {
-      Output.write(html, page);
-    }
+    Path pdf = target();
+    new Written(report).to(pdf, bytes, json, html);
     if (!talk.quiet) {
       console.say(pdf.toString());
       console.say(report.verdict());
     }
     return ExitStatus.DONE.code();
+  }
+
+  private Path target() {
+    return output == null ? beside(survey, wish.redact()) : output;
   }
 
   /** {@code home/survey.yaml} gives {@code home/survey-share.pdf}, beside the whole report. */

@@ -2,11 +2,15 @@ package org.drysill.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.report.Output;
 import org.drysill.report.language.Language;
+import org.drysill.report.page.OwnTemplates;
+import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sheet.Sheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,6 +59,13 @@ final class SheetCommand implements Callable<Integer> {
   @Option(names = "--html", paramLabel = "<file>", description = "Also write one HTML file.")
   private Path html;
 
+  @Option(
+      names = "--templates",
+      paramLabel = "<folder>",
+      description =
+          "Templates and style sheets of your own, in place of the bundled ones of the same name.")
+  private Path templates;
+
   SheetCommand(Console console) {
     this.console = console;
   }
@@ -68,7 +79,23 @@ final class SheetCommand implements Callable<Integer> {
                     new ParameterException(
                         spec.commandLine(),
                         "no sheet in the language " + language + "; there is " + languages()));
-    Drysill.MadeSheet made = Drysill.sheet(survey, chosen);
+    Path pdf = output == null && Files.isRegularFile(survey) ? beside(chosen) : output;
+    if (!new Targets(spec, console).areThere(List.of(survey), pdf, html)) {
+      return ExitStatus.MACHINE_FAILED.code();
+    }
+    try {
+      return made(chosen, templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates));
+    } catch (TemplateProblem wrong) {
+      console.complain(wrong.getMessage());
+      return ExitStatus.WRONG_USE.code();
+    } catch (IOException refused) {
+      console.complain("cannot read: " + refused.getMessage());
+      return ExitStatus.MACHINE_FAILED.code();
+    }
+  }
+
+  private int made(Language chosen, OwnTemplates own) {
+    Drysill.MadeSheet made = Drysill.sheet(survey, chosen, own);
     Surveys.print(console, made.problems(), talk.verbose);
     if (made.sheet().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
@@ -83,9 +110,11 @@ final class SheetCommand implements Callable<Integer> {
 
   private int write(Sheet sheet, Language chosen) throws IOException {
     Path pdf = output == null ? beside(chosen) : output;
+    // Made before anything is written: a template may still turn out to be wrong.
+    byte[] page = html == null ? null : sheet.html().getBytes(StandardCharsets.UTF_8);
     Output.write(pdf, sheet.pdf());
-    if (html != null) {
-      Output.write(html, sheet.html().getBytes(StandardCharsets.UTF_8));
+    if (page != null) {
+      Output.write(html, page);
     }
     if (!talk.quiet) {
       console.say(pdf.toString());

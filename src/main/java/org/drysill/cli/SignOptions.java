@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import org.drysill.report.sign.KeyRefused;
+import org.drysill.report.sign.Signer;
 import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -53,6 +54,16 @@ final class SignOptions {
     } catch (KeyRefused refused) {
       throw new ParameterException(spec.commandLine(), key + " " + refused.getMessage());
     }
+  }
+
+  /** A PDF signed now, or as it is where no key was asked for. */
+  byte[] signed(byte[] pdf, Optional<SigningKey> with) throws IOException, KeyRefused {
+    return with.isEmpty() ? pdf : Signer.sign(pdf, with.get(), Instant.now());
+  }
+
+  /** True where a key was asked for. */
+  boolean asked() {
+    return key != null;
   }
 
   private char[] password(Secrets secrets) throws IOException {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -138,6 +139,40 @@ class CompareCommandTest {
         .endsWith(pdf + System.lineSeparator());
     assertThat(Files.size(pdf)).isPositive();
     assertThat(Files.readString(json)).contains("\"same_home\"", "\"from_indoors");
+  }
+
+  @Test
+  void the_report_takes_an_edition_and_may_be_a_copy_to_share() throws IOException {
+    String address = "dwelling: {address: 7 Quux Row, ";
+    String small = SMALL.replace("dwelling: {", address);
+    String before = file("before.yaml", small.replace("2026-01-22", "2025-02-11"));
+    String after = file("after.yaml", small);
+    Path html = folder.resolve("out.html");
+    String[] asked = {"compare", before, after, "--html", html.toString(), "--edition", "record"};
+    assertThat(run(asked)).as(() -> err.toString()).isZero();
+    assertThat(Files.readString(html)).contains("7 Quux Row", "House facts to keep");
+    Path pdf = folder.resolve("share.pdf");
+    String[] share = {
+      "compare", before, after, "--redact", "-o", pdf.toString(), "--html", html.toString()
+    };
+    assertThat(run(share)).as(() -> err.toString()).isZero();
+    assertThat(Files.readString(html)).contains("opy to share").doesNotContain("Quux");
+    assertThat(new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1))
+        .doesNotContain("Quux");
+  }
+
+  @Test
+  void wishes_of_a_report_that_nobody_asks_for_are_wrong_use() throws IOException {
+    String before = file("before.yaml", SMALL.replace("2026-01-22", "2025-02-11"));
+    String after = file("after.yaml", SMALL);
+    assertThat(run("compare", before, after, "--edition", "record")).isEqualTo(2);
+    assertThat(err.toString()).contains("ask for it with -o or --html");
+    String pdf = folder.resolve("out.pdf").toString();
+    assertThat(run("compare", before, after, "--edition", "novel", "-o", pdf)).isEqualTo(2);
+    assertThat(err.toString()).contains("no edition novel");
+    String none = folder.resolve("gone").toString();
+    assertThat(run("compare", before, after, "--templates", none, "-o", pdf)).isEqualTo(3);
+    assertThat(folder.resolve("out.pdf")).doesNotExist();
   }
 
   @Test

@@ -67,4 +67,43 @@ class SheetCommandTest {
     assertThat(run("sheet", survey.toString())).isEqualTo(1);
     assertThat(folder).isDirectoryNotContaining("glob:**.pdf");
   }
+
+  private Path own(String template) throws IOException {
+    Path own = Files.createDirectories(folder.resolve("own"));
+    Files.writeString(own.resolve("sheet.ftlh"), template);
+    return own;
+  }
+
+  @Test
+  void a_template_of_ones_own_makes_the_sheet() throws IOException {
+    Path own =
+        own(
+            """
+            <#import "macros.ftlh" as m>
+            <@m.document title=sheet.title head_left="Our house style" head_right="" foot="" paper=sheet.paper lang=sheet.language>
+            <h1>${sheet.heading}</h1>
+            </@m.document>
+            """);
+    Path html = folder.resolve("x.html");
+    int status =
+        run("sheet", survey.toString(), "--templates", own.toString(), "--html", html.toString());
+    assertThat(status).as(() -> err.toString()).isZero();
+    assertThat(Files.readString(html)).contains("Our house style").doesNotContain("until then");
+  }
+
+  /** The same limits as for the report. */
+  @Test
+  void a_template_that_asks_for_more_than_it_may_is_refused_and_nothing_is_written()
+      throws IOException {
+    Path own = own("<h1>${sheet.heading?no_esc}</h1>");
+    assertThat(run("sheet", survey.toString(), "--templates", own.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("sheet.ftlh, line 1", "not allowed");
+    own("<p>${sheet.nothing}</p>");
+    assertThat(run("sheet", survey.toString(), "--templates", own.toString())).isEqualTo(2);
+    own("<script>1</script>");
+    assertThat(run("sheet", survey.toString(), "--templates", own.toString())).isEqualTo(2);
+    String none = folder.resolve("gone").toString();
+    assertThat(run("sheet", survey.toString(), "--templates", none)).isEqualTo(3);
+    assertThat(folder).isDirectoryNotContaining("glob:**.pdf");
+  }
 }

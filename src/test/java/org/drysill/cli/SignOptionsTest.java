@@ -54,6 +54,32 @@ class SignOptionsTest {
   }
 
   @Test
+  void the_report_of_a_comparison_is_signed_in_the_same_way() throws Exception {
+    String later = Files.writeString(folder.resolve("after.yaml"), SMALL).toString();
+    String before =
+        Files.writeString(folder.resolve("before.yaml"), SMALL.replace("2026", "2025")).toString();
+    String pdf = folder.resolve("out.pdf").toString();
+    String password = Files.writeString(folder.resolve("p.txt"), Keys.PASSWORD).toString();
+    String[] arguments = {
+      "compare", before, later, "-o", pdf, "--sign", key(), "--sign-password-file", password
+    };
+    int status = run(Map.of(), arguments);
+    assertThat(status).as(() -> err.toString()).isZero();
+    assertThat(SignatureSeen.in(Files.readAllBytes(Path.of(pdf)))).isPresent();
+    assertThat(run(Map.of(), "verify", pdf)).as(() -> out.toString()).isZero();
+    assertThat(run(Map.of(), "compare", before, later, "--sign", key())).isEqualTo(2);
+    assertThat(err.toString()).contains("--sign needs -o");
+  }
+
+  private static final String SMALL =
+      """
+      drysill: 1
+      visit: {date: 2026-01-22}
+      dwelling: {jurisdiction: england, floor_area: 84 m2, address: 7 Quux Row}
+      rooms: [{id: kitchen, use: kitchen}]
+      """;
+
+  @Test
   void without_its_password_nothing_is_written() throws Exception {
     String pdf = folder.resolve("out.pdf").toString();
     String key = key();

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.language.Language;
 import org.drysill.report.page.HtmlPage;
+import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.page.Templates;
 import org.drysill.report.pdf.PdfMetadata;
 import org.drysill.report.pdf.PdfRenderer;
@@ -18,9 +19,14 @@ public final class SheetWriter {
 
   /** Makes the sheet of a home in a language. */
   public static Sheet write(Subject subject, Language language) {
+    return write(subject, language, OwnTemplates.NONE);
+  }
+
+  /** The same with templates of a user's own. */
+  public static Sheet write(Subject subject, Language language, OwnTemplates own) {
     HouseholdSheet sheet = SheetPage.of(subject, language);
     Fonts fonts = new Fonts();
-    Templates templates = new Templates(fonts);
+    Templates templates = new Templates(fonts, own);
     String xhtml = templates.render(TEMPLATE, Map.of("sheet", sheet, "charts", Map.of()));
     byte[] pdf =
         new PdfRenderer(fonts).render(xhtml, Map.of(), metadata(subject, sheet), List.of());

@@ -39,9 +39,12 @@ import org.junit.jupiter.params.provider.MethodSource;
  * figure. A number without bounds may be many things, and is left to {@link PrintedFiguresTest}.
  */
 class EveryFigureIsLedToTest {
+  /** The short report has chapters of its own, and a test of its own for the same. */
+  private static final List<String> EDITIONS = List.of("survey", "record", "remediation");
+
   static Stream<Arguments> examples_in_each_edition() {
     return Stream.of("1930s-terrace", "owners-bungalow", "top-floor-flat")
-        .flatMap(e -> ReportWishes.editions().stream().map(edition -> Arguments.of(e, edition)));
+        .flatMap(e -> EDITIONS.stream().map(edition -> Arguments.of(e, edition)));
   }
 
   @ParameterizedTest
