@@ -76,7 +76,9 @@ class CheckCommandTest {
     assertThat(run("check", "example-surveys/1930s-terrace/survey.yaml")).isZero();
     List<String> lines = out.toString().lines().toList();
     List<String> next = lines.stream().filter(l -> l.contains("To measure next")).toList();
-    assertThat(next).hasSizeBetween(1, 5).isEqualTo(lines.subList(lines.size() - next.size(), lines.size()));
+    assertThat(next)
+        .hasSizeBetween(1, 5)
+        .isEqualTo(lines.subList(lines.size() - next.size(), lines.size()));
     assertThat(next.get(0))
         .startsWith("  To measure next, 1: Have the air leakage of the home measured")
         .containsPattern("would take away \\d+ % of the doubt whether there is enough air");

@@ -66,17 +66,20 @@ final class PrintedBlock {
   /** The numbers of the workings to which it leads. */
   Stream<String> workings() {
     Stream<String> beside =
-        block.margin().stream().flatMap(n -> Stream.concat(Stream.of(n.working()), n.also().stream()));
+        block.margin().stream()
+            .flatMap(n -> Stream.concat(Stream.of(n.working()), n.also().stream()));
     Stream<String> within =
         block instanceof Grid grid
-            ? grid.rows().stream().flatMap(r -> r.cells().stream()).flatMap(c -> c.workings().stream())
+            ? grid.rows().stream()
+                .flatMap(r -> r.cells().stream())
+                .flatMap(c -> c.workings().stream())
             : Stream.empty();
     return Stream.concat(beside, within).filter(number -> !number.isEmpty());
   }
 
   /**
-   * Whether a number in words stands in it. A bare number counts where it fills a cell; in sentences
-   * it has a unit or bounds.
+   * Whether a number in words stands in it. A bare number counts where it fills a cell; in
+   * sentences it has a unit or bounds.
    */
   boolean shows(String text) {
     return alone.contains(text)
@@ -103,7 +106,13 @@ final class PrintedBlock {
     List<Note> margin = Stream.concat(block.margin().stream(), Stream.of(note)).toList();
     if (block instanceof Grid grid) {
       return new Grid(
-          margin, grid.title(), grid.columns(), grid.rows(), grid.foot(), grid.wide(), grid.dense());
+          margin,
+          grid.title(),
+          grid.columns(),
+          grid.rows(),
+          grid.foot(),
+          grid.wide(),
+          grid.dense());
     }
     if (block instanceof Prose prose) {
       return new Prose(margin, prose.style(), prose.lead(), prose.text());

@@ -20,8 +20,8 @@ import org.drysill.report.words.Ear;
  * The figures that were put into words since the last section was done, so that each of them leads
  * to its working from the block in which it stands.
  *
- * <p>A value is known to be a figure by being the same number in the same unit, to the last bit, with
- * the same bounds where these are printed too.
+ * <p>A value is known to be a figure by being the same number in the same unit, to the last bit,
+ * with the same bounds where these are printed too.
  */
 public final class PrintedFigures implements Ear {
   private final WorkingIndex index;
@@ -48,7 +48,9 @@ public final class PrintedFigures implements Ear {
   }
 
   private void know(Range value, Figure figure) {
-    figures.computeIfAbsent(new Value(value, figure.unit()), v -> new LinkedHashSet<>()).add(figure);
+    figures
+        .computeIfAbsent(new Value(value, figure.unit()), v -> new LinkedHashSet<>())
+        .add(figure);
   }
 
   private record Value(Range kept, Unit unit) {}

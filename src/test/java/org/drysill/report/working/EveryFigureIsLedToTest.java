@@ -86,7 +86,8 @@ class EveryFigureIsLedToTest {
         prints.forEach(
             (print, families) -> {
               if (printed.shows(print) && families.stream().noneMatch(led::contains)) {
-                offenders.add(section.id() + ", " + block.kind() + ": " + print + " of " + families);
+                offenders.add(
+                    section.id() + ", " + block.kind() + ": " + print + " of " + families);
               }
             });
       }

@@ -32,7 +32,8 @@ class PrintedFiguresTest {
           "made",
           Basis.CALCULATED,
           9.31,
-          List.of(Working.Input.of("t", "read", Range.exactly(18.25), Unit.CELSIUS, Basis.MEASURED)));
+          List.of(
+              Working.Input.of("t", "read", Range.exactly(18.25), Unit.CELSIUS, Basis.MEASURED)));
   private static final Figure SURE =
       new Figure("sure", "sure", new Range(3, 4, 5), Unit.PASCAL, Basis.ASSUMED, MADE::working);
 
