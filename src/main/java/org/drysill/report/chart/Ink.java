@@ -13,13 +13,13 @@ public enum Ink {
   /** Axis text and quiet lines. */
   QUIET(0x5c6670),
   /** Lines of axes, bars that are not in question. */
-  LINE(0x9aa4ad),
+  LINE(0x87919a),
   /** Grid lines. */
   GRID(0xcfd5da),
   /** Bands and the ground of bars. */
   GROUND(0xeef1f3),
   /** Data. */
-  DATA(0x8fa3b3),
+  DATA(0x7d93a5),
   /** The paper. */
   PAPER(0xffffff);
 

@@ -37,7 +37,7 @@ final class LineEnds {
     return switch (style) {
       case MAIN -> Ink.INK;
       case LIMIT -> Ink.DATA;
-      case QUIET -> Ink.LINE;
+      case QUIET -> Ink.QUIET;
       case DASHED -> Ink.QUIET;
     };
   }
@@ -46,7 +46,7 @@ final class LineEnds {
     return switch (style) {
       case MAIN -> Strokes.round(1.5);
       case LIMIT -> Strokes.round(2.6);
-      case QUIET -> Strokes.round(1.1);
+      case QUIET -> Strokes.dotted(1.4);
       case DASHED -> Strokes.dashed(1);
     };
   }

@@ -42,7 +42,7 @@ public record MonthLines(
     MAIN,
     /** The colour of data, solid and thicker: what the main line is held against. */
     LIMIT,
-    /** Grey, solid. */
+    /** Grey, dotted. */
     QUIET,
     /** Grey, dashed. */
     DASHED

@@ -16,6 +16,13 @@ final class Strokes {
     return new BasicStroke((float) thickness, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
   }
 
+  /** A line of dots. */
+  static BasicStroke dotted(double thickness) {
+    float[] dots = {1.4f, 2.4f};
+    return new BasicStroke(
+        (float) thickness, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10f, dots, 0f);
+  }
+
   /** A broken line. */
   static BasicStroke dashed(double thickness) {
     float[] dash = {4f, 3f};

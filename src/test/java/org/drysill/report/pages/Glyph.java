@@ -24,6 +24,11 @@ record Glyph(
     return box.getMaxY();
   }
 
+  /** The size of its type [pt]. */
+  double size() {
+    return (upright ? box.getHeight() : box.getWidth()) / PageReader.CAPITAL;
+  }
+
   boolean within(String kind) {
     return place.kinds().contains(kind);
   }

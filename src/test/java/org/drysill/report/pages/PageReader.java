@@ -22,7 +22,7 @@ import org.apache.pdfbox.util.Vector;
 
 /** Reads off a page where its letters, lines and pictures stand. */
 final class PageReader extends PDFGraphicsStreamEngine {
-  private static final double CAPITAL = 0.68;
+  static final double CAPITAL = 0.68;
   private static final double SLACK = 0.6;
 
   private final Structure structure;

@@ -49,6 +49,12 @@ class ProofReaderTest {
   }
 
   @Test
+  void type_too_small_to_be_copied_smaller() {
+    assertThat(ProofReader.small(first("<p style=\"font-size: 7.8pt\">Small print</p>"))).isEmpty();
+    assertThat(ProofReader.small(first("<p>A<sub style=\"font-size: 75%\">b</sub></p>"))).hasSize(1);
+  }
+
+  @Test
   void a_page_that_is_nearly_empty() {
     assertThat(ProofReader.thin(first("<p>A line</p>"))).hasSize(1);
     assertThat(ProofReader.thin(first(TALL + "<p>A line</p>"))).isEmpty();
