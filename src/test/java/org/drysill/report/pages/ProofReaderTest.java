@@ -51,7 +51,8 @@ class ProofReaderTest {
   @Test
   void type_too_small_to_be_copied_smaller() {
     assertThat(ProofReader.small(first("<p style=\"font-size: 7.8pt\">Small print</p>"))).isEmpty();
-    assertThat(ProofReader.small(first("<p>A<sub style=\"font-size: 75%\">b</sub></p>"))).hasSize(1);
+    assertThat(ProofReader.small(first("<p>A<sub style=\"font-size: 75%\">b</sub></p>")))
+        .hasSize(1);
   }
 
   @Test
