@@ -36,6 +36,7 @@ import org.drysill.assess.surfaces.logged.LoggedSurfaces;
 import org.drysill.assess.timeline.TimelineAssessor;
 import org.drysill.assess.ventilation.VentilationAssessor;
 import org.drysill.assess.ventilation.VentilationResult;
+import org.drysill.assess.ventilation.provided.LoggedTurns;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.elements.ElementDefaults;
 import org.drysill.reference.limits.TimeLimits;
@@ -65,7 +66,7 @@ final class Assessor {
    * @param before the same at an earlier visit
    */
   Assessment assess(Home home, Logs logs, Optional<Surveyed> before) {
-    VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
+    VentilationResult air = ventilation(home, logs);
     LogsResult logged = LogsAssessor.assess(home, logs, LogRules.bundled(), data.readings());
     HumidityResult humidity = HumidityAssessor.assess(home, data.readings(), logged.criteria());
     MoistureResult moisture =
@@ -116,6 +117,17 @@ final class Assessor {
                 recovery.assumptions())));
   }
 
+  /** How alternating units turn is told by the logs of their heat recovery. */
+  private VentilationResult ventilation(Home home, Logs logs) {
+    Map<String, LoggedTurns> turns = new LinkedHashMap<>();
+    HeatRecoveryAssessor.turns(home, logs, data.recovery(), data.readings().accuracy())
+        .forEach(
+            (fan, seen) ->
+                turns.put(
+                    fan, new LoggedTurns(seen.supplyTime(), seen.otherTime(), seen.pause())));
+    return VentilationAssessor.assess(home, data.rules(), data.ventilation(), turns);
+  }
+
   private ModelRules modelRules() {
     return new ModelRules(
         ModelDefaults.bundled(),
@@ -134,7 +146,7 @@ final class Assessor {
   /** An earlier visit, by the rules that hold for the later one. */
   private VisitFacts facts(Surveyed then) {
     Home home = then.home();
-    VentilationResult air = VentilationAssessor.assess(home, data.rules(), data.ventilation());
+    VentilationResult air = ventilation(home, then.logs());
     LogsResult logged = LogsAssessor.assess(home, then.logs(), LogRules.bundled(), data.readings());
     HumidityResult humidity = HumidityAssessor.assess(home, data.readings(), logged.criteria());
     IndoorVapours vapour = IndoorVapours.of(humidity, logged);

@@ -14,6 +14,8 @@ import org.drysill.assess.Figure;
  * @param netSaved the same in money [currency/a]: against a fan that moved as much air without any
  *     electricity
  * @param likeMeasure the id of the measure that would fit such a unit anew, for one with recovery
+ * @param worth such a unit beside the cheapest measure that moves the same air; empty for what
+ *     recovers nothing and where a price is missing
  * @param cost electricity and heat in money [currency/a]
  */
 public record FanRunningCost(
@@ -24,4 +26,5 @@ public record FanRunningCost(
     Optional<Figure> netKept,
     Optional<Figure> netSaved,
     Optional<String> likeMeasure,
+    Optional<RecoveryWorth> worth,
     Optional<Figure> cost) {}

@@ -1,6 +1,8 @@
 package org.drysill.assess.recovery;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +12,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;
+import org.drysill.assess.recovery.cycle.CyclesSeen;
 import org.drysill.physics.Range;
 import org.drysill.reference.readings.Accuracy;
 import org.drysill.reference.recovery.PipeMaterial;
@@ -62,6 +65,39 @@ public final class HeatRecoveryAssessor {
     return new HeatRecoveryAssessor(home, logs, flows, defaults, accuracy).assess();
   }
 
+  /**
+   * How alternating units turn, as far as a log of their cycles shows it, by the survey's id of the
+   * fan; of several logs the one with the most cycles.
+   *
+   * @param home the home
+   * @param logs the logs of the visit, of cycles among them
+   * @param defaults what is taken for granted
+   * @param accuracy what is assumed of instruments whose accuracy nobody states
+   */
+  public static Map<String, CyclesSeen> turns(
+      Home home, Logs logs, RecoveryDefaults defaults, Accuracy accuracy) {
+    HeatRecoveryAssessor assessor =
+        new HeatRecoveryAssessor(home, logs, Map.of(), defaults, accuracy);
+    Map<String, CyclesSeen> turns = new LinkedHashMap<>();
+    home.rooms().stream()
+        .flatMap(room -> room.room().fans().stream())
+        .filter(fan -> fan.kind() == FanKind.ALTERNATING_HEAT_RECOVERY)
+        .forEach(fan -> assessor.seen(fan).ifPresent(seen -> turns.put(fan.id(), seen)));
+    return turns;
+  }
+
+  private Optional<CyclesSeen> seen(Fan fan) {
+    return IntStream.range(0, fan.heatRecoveryTests().size())
+        .filter(i -> fan.heatRecoveryTests().get(i).log().isPresent())
+        .mapToObj(i -> tests.of(testId(fan, i), fan.kind(), fan.heatRecoveryTests().get(i)))
+        .flatMap(t -> t.cycles().stream())
+        .max(Comparator.comparingInt(CyclesSeen::used));
+  }
+
+  private static String testId(Fan fan, int index) {
+    return "recovery." + fan.id() + ".test" + (index + 1);
+  }
+
   private HeatRecoveryResult assess() {
     List<RecoveryUnit> units = new ArrayList<>();
     for (RoomFacts room : home.rooms()) {
@@ -94,7 +130,7 @@ public final class HeatRecoveryAssessor {
     List<RecoveryTest> taken =
         IntStream.range(0, fan.heatRecoveryTests().size())
             .mapToObj(
-                i -> tests.of(id + ".test" + (i + 1), fan.kind(), fan.heatRecoveryTests().get(i)))
+                i -> tests.of(testId(fan, i), fan.kind(), fan.heatRecoveryTests().get(i)))
             .toList();
     Optional<Figure> declared = fan.declaredHeatRecovery().map(d -> UnitFigures.declared(id, d));
     Optional<Figure> measured = UnitFigures.measured(id, taken);

@@ -2,6 +2,7 @@ package org.drysill.assess.ventilation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Figure;
@@ -17,6 +18,7 @@ import org.drysill.assess.ventilation.adequacy.SupplyFindings;
 import org.drysill.assess.ventilation.adequacy.TransferFindings;
 import org.drysill.assess.ventilation.adequacy.WholeHome;
 import org.drysill.assess.ventilation.airing.AiringStudy;
+import org.drysill.assess.ventilation.provided.LoggedTurns;
 import org.drysill.assess.ventilation.provided.ProvidedAir;
 import org.drysill.assess.ventilation.provided.Provision;
 import org.drysill.assess.ventilation.required.Demand;
@@ -43,10 +45,26 @@ public final class VentilationAssessor {
    */
   public static VentilationResult assess(
       Home home, RuleCatalogue rules, VentilationDefaults defaults) {
+    return assess(home, rules, defaults, Map.of());
+  }
+
+  /**
+   * The same where cycles of alternating units were logged.
+   *
+   * @param home the home
+   * @param rules every rule set
+   * @param defaults what is taken for granted
+   * @param turns what the logs show, by the survey's id of the fan
+   */
+  public static VentilationResult assess(
+      Home home,
+      RuleCatalogue rules,
+      VentilationDefaults defaults,
+      Map<String, LoggedTurns> turns) {
     RuleSet governing = governing(home.survey().dwelling().jurisdiction(), rules);
     RuleFacts facts = RuleFacts.of(home);
     Demand demand = Demands.of(governing.governing().rate(), facts);
-    ProvidedAir air = Provision.of(home, defaults);
+    ProvidedAir air = Provision.of(home, defaults, turns);
     Comparisons comparisons = new Comparisons(home, facts, air);
     Optional<Figure> required = comparisons.required(governing, demand);
     RoomAirResult rooms = RoomAirAssessor.of(home, air, defaults);

@@ -27,6 +27,7 @@ public final class FanCosts {
   private final Recovered recovered;
   private final HeatYear year;
   private final List<Measure> measures;
+  private final RecoveryWorths worths;
 
   /** For an assessment and what is published. */
   public FanCosts(Assessment assessment, OptionsBasis basis) {
@@ -34,6 +35,7 @@ public final class FanCosts {
     this.recovered = new Recovered(assessment, basis);
     this.measures = basis.catalogue().measures();
     this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
+    this.worths = new RecoveryWorths(assessment, basis, year);
   }
 
   /** One entry for each fan, in the order of the survey. */
@@ -62,17 +64,20 @@ public final class FanCosts {
         kept,
         net.map(Net::energy),
         net.map(n -> n.money(assessment.home().money())),
-        kept.flatMap(k -> like(fan)),
+        kept.flatMap(k -> like(fan).map(Measure::id)),
+        kept.flatMap(
+            k ->
+                lost.flatMap(
+                    l -> like(fan).flatMap(m -> worths.of(fan, m, k, l, power)))),
         cost(figures, power, lost));
   }
 
   /** The measure that brings such a unit. */
-  private Optional<String> like(FanFlow fan) {
+  private Optional<Measure> like(FanFlow fan) {
     return measures.stream()
         .filter(
             m ->
                 m.air().flatMap(AirEffect::fan).filter(fan.fan().kind().word()::equals).isPresent())
-        .map(Measure::id)
         .findFirst();
   }
 

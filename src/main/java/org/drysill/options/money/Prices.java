@@ -25,6 +25,17 @@ record Prices(Home home, Areas areas) {
                     : Optional.empty());
   }
 
+  /** The price of one; empty where none is known in the survey's currency. */
+  Optional<Range> each(Measure measure) {
+    return quote(measure)
+        .map(Quantity::range)
+        .or(
+            () ->
+                inCurrency(measure.price())
+                    ? Optional.of(measure.price().range())
+                    : Optional.empty());
+  }
+
   /** Upkeep in a year, where it is known in the survey's currency. */
   Optional<Range> upkeep(Measure measure) {
     return inCurrency(measure.price()) || measure.upkeep().range().high() == 0

@@ -24,11 +24,13 @@ final class NetRecovery {
 
   /** A table of the units that are there, and the paybacks of such units bought anew. */
   static List<Block> of(Desk desk, List<FanRunningCost> costs) {
+    List<Block> worth = RecoveryWorthBlocks.of(desk, costs);
     List<FanRunningCost> units = costs.stream().filter(c -> c.netKept().isPresent()).toList();
     if (units.isEmpty()) {
-      return List.of();
+      return worth;
     }
     List<Block> blocks = new ArrayList<>(List.of(table(desk, units)));
+    blocks.addAll(worth);
     List<String> paybacks = paybacks(desk.subject().options(), units);
     if (!paybacks.isEmpty()) {
       blocks.add(new Bullets(List.of(), paybacks));
@@ -83,7 +85,7 @@ final class NetRecovery {
         .collect(Collectors.joining(" ", measure.title() + ", bought today. ", ""));
   }
 
-  private static String name(Desk desk, FanRunningCost cost) {
+  static String name(Desk desk, FanRunningCost cost) {
     return Words.capital(
         desk.subject().ventilation().fan(cost.fan()).map(f -> f.name()).orElse(cost.fan()));
   }

@@ -1,6 +1,7 @@
 package org.drysill.assess.ventilation.provided;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
@@ -25,10 +26,10 @@ final class FanFlows {
   private final HalfCycle halfCycle;
   private final List<FanFlow> fans;
 
-  FanFlows(Home home, VentilationDefaults defaults) {
+  FanFlows(Home home, VentilationDefaults defaults, Map<String, LoggedTurns> turns) {
     running = new RunningFlow(home, defaults);
     time = new RunTime(defaults);
-    halfCycle = new HalfCycle(defaults.turning());
+    halfCycle = new HalfCycle(defaults.turning(), turns);
     fans =
         home.rooms().stream()
             .flatMap(room -> room.room().fans().stream().map(fan -> flow(room, fan)))

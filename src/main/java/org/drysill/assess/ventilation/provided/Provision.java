@@ -1,6 +1,7 @@
 package org.drysill.assess.ventilation.provided;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -32,15 +33,23 @@ public final class Provision {
   private final Leaks leaks;
   private final Home home;
 
-  private Provision(Home home, VentilationDefaults defaults) {
+  private Provision(
+      Home home, VentilationDefaults defaults, Map<String, LoggedTurns> turns) {
     this.home = home;
-    fans = new FanFlows(home, defaults);
+    fans = new FanFlows(home, defaults, turns);
     leaks = new Leaks(home, defaults);
   }
 
-  /** The outdoor air that a home gets. */
-  public static ProvidedAir of(Home home, VentilationDefaults defaults) {
-    return new Provision(home, defaults).provided();
+  /**
+   * The outdoor air that a home gets.
+   *
+   * @param home the home
+   * @param defaults what is taken for granted
+   * @param turns what logs show of alternating units, by the survey's id of the fan
+   */
+  public static ProvidedAir of(
+      Home home, VentilationDefaults defaults, Map<String, LoggedTurns> turns) {
+    return new Provision(home, defaults, turns).provided();
   }
 
   private ProvidedAir provided() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -35,7 +36,7 @@ class DuctFlowsTest {
             "england",
             "floor_area: 84, volume: 200, heating: {setpoint: 19 C}",
             "- {id: bath, use: bathroom, fans: [{id: fan, name: The fan, " + keys + "}]}"),
-        VentilationFixtures.DEFAULTS);
+        VentilationFixtures.DEFAULTS, Map.of());
   }
 
   private static FanFlow fan(String keys) {
@@ -262,7 +263,7 @@ class DuctFlowsTest {
                 "floor_area: 84, heating: {setpoint: 5 C}",
                 "- {id: bath, use: bathroom, fans: [{id: fan, kind: passive stack, duct: {diameter:"
                     + " 125 mm, length: 5 m, bends: 0, material: plastic, cowl: none}}]}"),
-            VentilationFixtures.DEFAULTS);
+            VentilationFixtures.DEFAULTS, Map.of());
     assertThat(air.fans().get(0).atWork()).isEmpty();
   }
 

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.assess.ventilation.provided.FanFlow.Counting;
@@ -31,7 +34,7 @@ class FanFlowsTest {
             "england",
             "floor_area: 84, volume: 200",
             "- {id: bath, use: bathroom, fans: [" + String.join(", ", fans) + "]}"),
-        VentilationFixtures.DEFAULTS);
+        VentilationFixtures.DEFAULTS, Map.of());
   }
 
   private static FanFlow fan(String keys) {
@@ -343,5 +346,70 @@ class FanFlowsTest {
     assertThat(within.supply().value()).isEqualTo(Range.exactly(0));
     assertThat(fan("kind: extract hood, air_source: room, measured_flow: 5 l/s").counting())
         .isEqualTo(Counting.EXTRACT);
+  }
+
+  private static final String TURNING =
+      "{id: fan, kind: alternating heat recovery, run: continuous, declared_flow: 54 m3/h}";
+
+  private static FanFlow logged(String fan, LoggedTurns turns) {
+    return Provision.of(
+            VentilationFixtures.home(
+                "england",
+                "floor_area: 84, volume: 200",
+                "- {id: bath, use: bathroom, fans: [" + fan + "]}"),
+            VentilationFixtures.DEFAULTS,
+            Map.of("fan", turns))
+        .fans()
+        .get(0);
+  }
+
+  private static LoggedTurns turns(double in, double out, Double pause) {
+    return new LoggedTurns(
+        seconds("in", in),
+        seconds("out", out),
+        Optional.ofNullable(pause).map(p -> seconds("pause", p)));
+  }
+
+  private static Figure seconds(String id, double value) {
+    return new Figure(
+        "log." + id,
+        id,
+        Range.exactly(value),
+        Unit.SECONDS,
+        Basis.MEASURED,
+        () -> new Working("read from the log", List.of(), List.of(), Optional.empty()));
+  }
+
+  /** A log shows a pause of 4 s at least in halves of 75 and 85 s; the usual one is 5 s. */
+  @Test
+  void the_turns_that_a_log_shows_count_where_nobody_timed_them() {
+    FanFlow unit = logged(TURNING, turns(75, 85, 4.0));
+    assertRange(unit.inMotion().orElseThrow(), new Range(75 / 80.0, 76 / 80.0, 76 / 80.0));
+    assertThat(unit.inMotion().get().basis()).isEqualTo(Basis.MEASURED);
+    assertThat(unit.extract().likely())
+        .isCloseTo(unit.running().likely() / 2 * 76 / 80, TINY);
+    assertThat(unit.inMotion().get().working().inputs())
+        .extracting(i -> i.figure().orElse("") + i.unit())
+        .contains("log.inSECONDS", "log.outSECONDS", "log.pauseSECONDS");
+    assertThat(unit.inMotion().get().working().note()).isPresent();
+  }
+
+  @Test
+  void a_pause_in_a_log_that_is_longer_than_usual_is_as_long_as_it_is() {
+    assertRange(
+        logged(TURNING, turns(80, 80, 8.0)).inMotion().orElseThrow(), Range.exactly(0.9));
+  }
+
+  @Test
+  void a_watch_goes_before_a_log() {
+    String timed = TURNING.replace("}", ", half_cycle: 70 s, switching_pause: 7 s}");
+    assertRange(logged(timed, turns(80, 80, 4.0)).inMotion().orElseThrow(), Range.exactly(0.9));
+    String paused = TURNING.replace("}", ", switching_pause: 8 s}");
+    assertRange(logged(paused, turns(80, 80, null)).inMotion().orElseThrow(), Range.exactly(0.9));
+  }
+
+  @Test
+  void a_log_without_a_pause_tells_nothing_of_pauses() {
+    assertThat(logged(TURNING, turns(80, 80, null)).inMotion()).isEmpty();
   }
 }

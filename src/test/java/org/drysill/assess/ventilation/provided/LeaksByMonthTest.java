@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
@@ -28,7 +29,7 @@ class LeaksByMonthTest {
   }
 
   private static ProvidedAir air(Home home) {
-    return Provision.of(home, VentilationFixtures.DEFAULTS);
+    return Provision.of(home, VentilationFixtures.DEFAULTS, Map.of());
   }
 
   private static Home withMonths(Home home, List<OutdoorClimate.Month> months) {

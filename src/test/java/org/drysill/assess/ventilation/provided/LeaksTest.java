@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.provided;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.ventilation.VentilationFixtures;
@@ -20,7 +21,7 @@ class LeaksTest {
 
   private static ProvidedAir air(String dwelling, String rooms) {
     return Provision.of(
-        VentilationFixtures.home("england", dwelling, rooms), VentilationFixtures.DEFAULTS);
+        VentilationFixtures.home("england", dwelling, rooms), VentilationFixtures.DEFAULTS, Map.of());
   }
 
   /** 10 /h × 360 m³ / 20 = 180 m³/h = 50 l/s; by the Finnish decree 35, by ISO 13789 14.3. */

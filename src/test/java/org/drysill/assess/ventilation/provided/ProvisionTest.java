@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.provided;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.ventilation.VentilationFixtures;
@@ -18,7 +19,7 @@ class ProvisionTest {
             "england",
             "floor_area: 90, storeys: 1, volume: 216, airtightness: {n50: 10 /h, basis: measured}",
             "- {id: bath, use: bathroom, fans: [" + String.join(", ", fans) + "]}"),
-        VentilationFixtures.DEFAULTS);
+        VentilationFixtures.DEFAULTS, Map.of());
   }
 
   private static String fan(String id, String kind, String flow) {
