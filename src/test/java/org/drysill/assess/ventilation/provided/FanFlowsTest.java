@@ -248,7 +248,7 @@ class FanFlowsTest {
         .filteredOn(a -> a.id().equals("fan.fan.hours"))
         .singleElement()
         .satisfies(a -> assertThat(a.why()).contains("manual"))
-        .satisfies(a -> assertThat(a.better()).contains("hours_per_day"));
+        .satisfies(a -> assertThat(a.better()).contains("how many hours a day"));
     ProvidedAir silent = air("{id: fan, kind: continuous extract}");
     assertThat(silent.fans().get(0).shareOfDay().value()).isEqualTo(Range.exactly(1));
     assertThat(silent.fans().get(0).shareOfDay().basis()).isEqualTo(Basis.ASSUMED);
