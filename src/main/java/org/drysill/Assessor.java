@@ -123,8 +123,7 @@ final class Assessor {
     HeatRecoveryAssessor.turns(home, logs, data.recovery(), data.readings().accuracy())
         .forEach(
             (fan, seen) ->
-                turns.put(
-                    fan, new LoggedTurns(seen.supplyTime(), seen.otherTime(), seen.pause())));
+                turns.put(fan, new LoggedTurns(seen.supplyTime(), seen.otherTime(), seen.pause())));
     return VentilationAssessor.assess(home, data.rules(), data.ventilation(), turns);
   }
 

@@ -129,8 +129,7 @@ public final class HeatRecoveryAssessor {
     String name = fan.name().orElse(fan.kind().word() + " unit");
     List<RecoveryTest> taken =
         IntStream.range(0, fan.heatRecoveryTests().size())
-            .mapToObj(
-                i -> tests.of(testId(fan, i), fan.kind(), fan.heatRecoveryTests().get(i)))
+            .mapToObj(i -> tests.of(testId(fan, i), fan.kind(), fan.heatRecoveryTests().get(i)))
             .toList();
     Optional<Figure> declared = fan.declaredHeatRecovery().map(d -> UnitFigures.declared(id, d));
     Optional<Figure> measured = UnitFigures.measured(id, taken);

@@ -66,9 +66,7 @@ public final class FanCosts {
         net.map(n -> n.money(assessment.home().money())),
         kept.flatMap(k -> like(fan).map(Measure::id)),
         kept.flatMap(
-            k ->
-                lost.flatMap(
-                    l -> like(fan).flatMap(m -> worths.of(fan, m, k, l, power)))),
+            k -> lost.flatMap(l -> like(fan).flatMap(m -> worths.of(fan, m, k, l, power)))),
         cost(figures, power, lost));
   }
 

@@ -253,7 +253,8 @@ final class RecoveryWorths {
             Input.of("p_heat", money.heat()),
             Input.of("p_el", money.electricity()),
             Input.of("u", "upkeep", own.upkeep(), Unit.MONEY_PER_YEAR, Basis.ASSUMED),
-            Input.of("u'", "upkeep of the other", other.upkeep(), Unit.MONEY_PER_YEAR, Basis.ASSUMED)),
+            Input.of(
+                "u'", "upkeep of the other", other.upkeep(), Unit.MONEY_PER_YEAR, Basis.ASSUMED)),
         List.of());
   }
 

@@ -37,10 +37,7 @@ final class RecoveryWorthBlocks {
   private static Grid table(Desk desk, FanRunningCost cost, RecoveryWorth worth) {
     Numbers numbers = desk.numbers();
     return Grid.wide(
-        "The same air in a year: "
-            + NetRecovery.name(desk, cost)
-            + ", and by "
-            + worth.otherName(),
+        "The same air in a year: " + NetRecovery.name(desk, cost) + ", and by " + worth.otherName(),
         List.of(
             Cells.words(""),
             Cells.numbers(worth.measured() ? "unit, as measured" : "unit, as declared", 44),
@@ -48,11 +45,7 @@ final class RecoveryWorthBlocks {
         List.of(
             row(desk, "Heat kept in use, kWh", worth.heatKept()),
             row(desk, "Heat lost, kWh", worth.heatLost(), worth.otherHeatLost()),
-            row(
-                desk,
-                "Electricity of fans, kWh",
-                worth.electricity(),
-                worth.otherElectricity()),
+            row(desk, "Electricity of fans, kWh", worth.electricity(), worth.otherElectricity()),
             row(
                 desk,
                 "First cost of one bought today, " + numbers.unit(Unit.MONEY),

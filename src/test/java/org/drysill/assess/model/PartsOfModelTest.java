@@ -80,7 +80,8 @@ class PartsOfModelTest {
              {id: piv, kind: positive input, run: continuous, measured_flow: 6 l/s}]}
         """;
     Layout layout = layout(rooms);
-    ProvidedAir air = Provision.of(HomeFixtures.home(rooms), VentilationDefaults.bundled(), Map.of());
+    ProvidedAir air =
+        Provision.of(HomeFixtures.home(rooms), VentilationDefaults.bundled(), Map.of());
     List<FanInModel> fans = FanInModel.all(layout, air.fans());
     assertThat(fans).extracting(FanInModel::id).containsExactly("f", "mvhr", "piv");
     double[] supply = new double[5];
@@ -99,7 +100,8 @@ class PartsOfModelTest {
     String rooms =
         "- {id: hall, use: hall, fans: [{id: mvhr, kind: balanced heat recovery, run: continuous,"
             + " measured_flow: 30 l/s}]}";
-    ProvidedAir air = Provision.of(HomeFixtures.home(rooms), VentilationDefaults.bundled(), Map.of());
+    ProvidedAir air =
+        Provision.of(HomeFixtures.home(rooms), VentilationDefaults.bundled(), Map.of());
     double[] supply = new double[1];
     FanInModel.all(layout(rooms), air.fans()).get(0).addTo(supply, new double[1], 1);
     assertThat(supply[0]).isCloseTo(0.03, within(1e-12));

@@ -31,9 +31,8 @@ class RecoveryWorthsTest {
           + " whole_cycle: yes, instrument: th}]}";
 
   private static Optional<RecoveryWorth> worth(String survey) {
-    return new FanCosts(OptionsFixtures.assess(survey), BASIS).all().stream()
-        .flatMap(f -> f.worth().stream())
-        .findFirst();
+    return new FanCosts(OptionsFixtures.assess(survey), BASIS)
+        .all().stream().flatMap(f -> f.worth().stream()).findFirst();
   }
 
   private static String with(String fan) {
@@ -51,8 +50,7 @@ class RecoveryWorthsTest {
     double kept = 3 * 0.5 / 1000 * GAS_KWH_PER_FLOW;
     var fan = BASIS.catalogue().measure("continuous-extract").orElseThrow();
     double power = fan.power().orElseThrow().range().likely() * 8.76;
-    double saves =
-        kept * 0.06 - (4 * 8.76 - power) * 0.27 - (10 - fan.upkeep().range().likely());
+    double saves = kept * 0.06 - (4 * 8.76 - power) * 0.27 - (10 - fan.upkeep().range().likely());
     double more = payments(750, 15) - payments(450, fan.lifeYears());
     assertThat(worth.measured()).isTrue();
     assertThat(worth.other()).isEqualTo("continuous-extract");
@@ -67,8 +65,7 @@ class RecoveryWorthsTest {
     assertThat(worth.savesYearly().likely()).isCloseTo(saves, within(0.01));
     assertThat(worth.leftYearly().likely()).isCloseTo(saves - more, within(0.01));
     assertThat(worth.leftOverHorizon().likely())
-        .isCloseTo(
-            (saves - more) * PresentValue.annuityPresentValueFactor(0.035, 20), within(0.1));
+        .isCloseTo((saves - more) * PresentValue.annuityPresentValueFactor(0.035, 20), within(0.1));
     assertThat(worth.annual().likely() - worth.otherAnnual().likely())
         .isCloseTo(more - saves, within(0.01));
   }
@@ -102,7 +99,8 @@ class RecoveryWorthsTest {
         .isLessThan(worth(with(UNIT + TEST)).orElseThrow().savesYearly().likely());
     assertThat(little.leftYearly().likely()).isNegative();
     assertThat(little.payback().against()).isEqualTo("the same air by continuous extract fan");
-    assertThat(worth(with(UNIT.replace("power: 4 W", "power: 40 W") + TEST)).orElseThrow().payback())
+    assertThat(
+            worth(with(UNIT.replace("power: 4 W", "power: 40 W") + TEST)).orElseThrow().payback())
         .satisfies(p -> assertThat(p.kind()).isEqualTo(Payback.Kind.NEVER))
         .satisfies(p -> assertThat(p.words()).contains("never pays"));
   }
@@ -125,8 +123,7 @@ class RecoveryWorthsTest {
   @Test
   void a_unit_where_nothing_else_fits_is_held_against_air_drawn_through_the_home() {
     String bedroom =
-        FLAT.replace(
-            "  - id: bathroom", "    fans: [" + UNIT + TEST + "]\n  - id: bathroom");
+        FLAT.replace("  - id: bathroom", "    fans: [" + UNIT + TEST + "]\n  - id: bathroom");
     RecoveryWorth worth = worth(bedroom).orElseThrow();
     assertThat(worth.here()).isFalse();
     assertThat(worth.other()).isEqualTo("continuous-extract");

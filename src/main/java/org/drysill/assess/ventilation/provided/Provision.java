@@ -33,8 +33,7 @@ public final class Provision {
   private final Leaks leaks;
   private final Home home;
 
-  private Provision(
-      Home home, VentilationDefaults defaults, Map<String, LoggedTurns> turns) {
+  private Provision(Home home, VentilationDefaults defaults, Map<String, LoggedTurns> turns) {
     this.home = home;
     fans = new FanFlows(home, defaults, turns);
     leaks = new Leaks(home, defaults);

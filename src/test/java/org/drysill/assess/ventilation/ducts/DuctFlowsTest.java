@@ -36,7 +36,8 @@ class DuctFlowsTest {
             "england",
             "floor_area: 84, volume: 200, heating: {setpoint: 19 C}",
             "- {id: bath, use: bathroom, fans: [{id: fan, name: The fan, " + keys + "}]}"),
-        VentilationFixtures.DEFAULTS, Map.of());
+        VentilationFixtures.DEFAULTS,
+        Map.of());
   }
 
   private static FanFlow fan(String keys) {
@@ -263,7 +264,8 @@ class DuctFlowsTest {
                 "floor_area: 84, heating: {setpoint: 5 C}",
                 "- {id: bath, use: bathroom, fans: [{id: fan, kind: passive stack, duct: {diameter:"
                     + " 125 mm, length: 5 m, bends: 0, material: plastic, cowl: none}}]}"),
-            VentilationFixtures.DEFAULTS, Map.of());
+            VentilationFixtures.DEFAULTS,
+            Map.of());
     assertThat(air.fans().get(0).atWork()).isEmpty();
   }
 

@@ -34,7 +34,8 @@ class FanFlowsTest {
             "england",
             "floor_area: 84, volume: 200",
             "- {id: bath, use: bathroom, fans: [" + String.join(", ", fans) + "]}"),
-        VentilationFixtures.DEFAULTS, Map.of());
+        VentilationFixtures.DEFAULTS,
+        Map.of());
   }
 
   private static FanFlow fan(String keys) {
@@ -386,8 +387,7 @@ class FanFlowsTest {
     FanFlow unit = logged(TURNING, turns(75, 85, 4.0));
     assertRange(unit.inMotion().orElseThrow(), new Range(75 / 80.0, 76 / 80.0, 76 / 80.0));
     assertThat(unit.inMotion().get().basis()).isEqualTo(Basis.MEASURED);
-    assertThat(unit.extract().likely())
-        .isCloseTo(unit.running().likely() / 2 * 76 / 80, TINY);
+    assertThat(unit.extract().likely()).isCloseTo(unit.running().likely() / 2 * 76 / 80, TINY);
     assertThat(unit.inMotion().get().working().inputs())
         .extracting(i -> i.figure().orElse("") + i.unit())
         .contains("log.inSECONDS", "log.outSECONDS", "log.pauseSECONDS");
@@ -396,8 +396,7 @@ class FanFlowsTest {
 
   @Test
   void a_pause_in_a_log_that_is_longer_than_usual_is_as_long_as_it_is() {
-    assertRange(
-        logged(TURNING, turns(80, 80, 8.0)).inMotion().orElseThrow(), Range.exactly(0.9));
+    assertRange(logged(TURNING, turns(80, 80, 8.0)).inMotion().orElseThrow(), Range.exactly(0.9));
   }
 
   @Test

@@ -21,7 +21,9 @@ class LeaksTest {
 
   private static ProvidedAir air(String dwelling, String rooms) {
     return Provision.of(
-        VentilationFixtures.home("england", dwelling, rooms), VentilationFixtures.DEFAULTS, Map.of());
+        VentilationFixtures.home("england", dwelling, rooms),
+        VentilationFixtures.DEFAULTS,
+        Map.of());
   }
 
   /** 10 /h × 360 m³ / 20 = 180 m³/h = 50 l/s; by the Finnish decree 35, by ISO 13789 14.3. */

@@ -19,7 +19,8 @@ class ProvisionTest {
             "england",
             "floor_area: 90, storeys: 1, volume: 216, airtightness: {n50: 10 /h, basis: measured}",
             "- {id: bath, use: bathroom, fans: [" + String.join(", ", fans) + "]}"),
-        VentilationFixtures.DEFAULTS, Map.of());
+        VentilationFixtures.DEFAULTS,
+        Map.of());
   }
 
   private static String fan(String id, String kind, String flow) {
