@@ -110,4 +110,10 @@ class HourlySamplesTest {
         OptionsFixtures.text("small-flat").replaceAll("(?m)^ *(outdoor_)?readings: .*\\n", "");
     same(unread, 10, new Seen());
   }
+
+  @Test
+  void some_of_many_are_spread_evenly_from_end_to_end() {
+    assertThat(PackageAnswer.evenly(List.of(1, 2, 3, 4, 5, 6, 7), 3)).containsExactly(1, 4, 7);
+    assertThat(PackageAnswer.evenly(List.of(1, 2), 3)).containsExactly(1, 2);
+  }
 }
