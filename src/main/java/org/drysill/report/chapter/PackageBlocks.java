@@ -102,13 +102,13 @@ final class PackageBlocks {
     return Grid.wide(
         "How sure that is: cases in 100",
         List.of(
-            Cells.words("", 12),
-            Cells.numbers("enough air", 22),
-            Cells.numbers("no mould risk", 22),
-            Cells.numbers("both", 22),
-            Cells.numbers("both, hour by hour", 22),
-            Cells.numbers("both, and dry glass", 22),
-            Cells.numbers("cheapest with both", 22),
+            Cells.words("", 16),
+            Cells.numbers("enough air", 21),
+            Cells.numbers("no mould risk", 21),
+            Cells.numbers("both", 21),
+            Cells.numbers("both, hour by hour", 21),
+            Cells.numbers("both, and dry glass", 21),
+            Cells.numbers("cheapest with both", 21),
             Cells.numbers("all in all a year, " + numbers.unit(Unit.MONEY), 30)),
         Stream.concat(packages.best().stream(), Stream.of(packages.today()))
             .map(this::chances)
