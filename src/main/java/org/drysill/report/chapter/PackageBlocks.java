@@ -171,7 +171,7 @@ final class PackageBlocks {
             ? "The best packages, and the home as it is"
             : "The best packages, and the home once mended",
         List.of(
-            Cells.words("", 12),
+            Cells.words("", 16),
             Cells.words("measures"),
             Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 30),
             Cells.numbers("to run a year", 15),
