@@ -46,8 +46,7 @@ class SampleYearTest {
   }
 
   private static ExcessSteps zone(double production) {
-    ZoneFlows flows =
-        new ZoneFlows(new double[1][1], new double[] {FLOW}, new double[] {FLOW});
+    ZoneFlows flows = new ZoneFlows(new double[1][1], new double[] {FLOW}, new double[] {FLOW});
     return new ExcessSteps(
         flows, new double[] {300}, List.of(), new double[] {production}, 3600, RingYear.HALF_DAY);
   }
@@ -78,8 +77,7 @@ class SampleYearTest {
     double[] indoor = years.indoorCelsius(18);
     double[] outdoor = years.slowVapourPa();
     double[] vapour =
-        each(
-            h -> Math.min(Iso13788Vapour.saturationPressurePa(indoor[h]), outdoor[h] + excess));
+        each(h -> Math.min(Iso13788Vapour.saturationPressurePa(indoor[h]), outdoor[h] + excess));
     HourlyAir air = new HourlyAir(indoor, vapour, years.outdoorCelsius());
     return IntStream.range(0, factors.length)
         .map(f -> PaneYear.of(factors[f], air, years.pane()).wetMornings())
@@ -116,8 +114,7 @@ class SampleYearTest {
   @Test
   void half_the_water_is_half_the_excess() {
     YearsAgain years = years(each(h -> 5 + 4 * Math.sin(h * Math.PI / 12)), each(h -> 800));
-    assertThat(quick(years, 1000, 2e-4, 1e-4, 0.4).wetMornings())
-        .isEqualTo(plain(years, 500, 0.4));
+    assertThat(quick(years, 1000, 2e-4, 1e-4, 0.4).wetMornings()).isEqualTo(plain(years, 500, 0.4));
     assertThat(quick(years, 0, 1e-4, 1e-4, 0.4).wetMornings()).isZero();
   }
 }
