@@ -40,6 +40,13 @@ final class EmbeddedFonts {
     };
   }
 
+  /** Takes out what no page shows; nothing is to be set in these fonts any more. */
+  void subset() throws IOException {
+    for (PDFont font : embedded.values()) {
+      font.subset();
+    }
+  }
+
   private PDFont embed(Face face) {
     try {
       return PDType0Font.load(document, fonts.file(face), true);

@@ -5,7 +5,6 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -14,20 +13,17 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.filter.Filter;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.font.Face;
 import org.drysill.report.font.Fonts;
 import org.drysill.report.font.VisualOrder;
 import org.drysill.report.pdf.economy.Economy;
+import org.drysill.report.pdf.pack.PackedFile;
 
 /** Lays out a page text and its charts and writes the PDF. Not for use by two threads at once. */
 public final class PdfRenderer {
   private static final float PDF_VERSION = 1.7f;
-
-  /** Like objects deflate best beside each other. */
-  public static final int OBJECTS_PER_STREAM = 2000;
 
   private final Fonts fonts;
   private final Consumer<String> stages;
@@ -86,13 +82,12 @@ public final class PdfRenderer {
         stages.accept("painting");
         renderer.createPDFKeepOpen();
         stages.accept("saving");
+        embedded.subset();
         Economy.apply(document);
         Provenance.write(document, metadata);
-        document.setDocumentId(Provenance.id(xhtml, charts, metadata, attachments));
         Attachments.attach(document, attachments, metadata.date());
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        document.save(out, new CompressParameters(OBJECTS_PER_STREAM));
-        return out.toByteArray();
+
+        return PackedFile.of(document, Provenance.id(xhtml, charts, metadata, attachments));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -1,12 +1,12 @@
 package org.drysill.report.pdf;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.drysill.report.chart.ChartSpec;
+import org.drysill.report.pdf.pack.PackedFile;
 
 /**
  * What a file says of itself, in its information dictionary and in its metadata stream alike. No
@@ -59,7 +60,7 @@ final class Provenance {
   }
 
   /** The same for the same input, and another for any other. */
-  static long id(
+  static byte[] id(
       String xhtml,
       Map<String, ChartSpec> charts,
       PdfMetadata metadata,
@@ -73,7 +74,7 @@ final class Provenance {
         digest.update(attachment.name().getBytes(StandardCharsets.UTF_8));
         digest.update(attachment.content());
       }
-      return ByteBuffer.wrap(digest.digest()).getLong();
+      return Arrays.copyOf(digest.digest(), PackedFile.IDENTIFIER_BYTES);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     }

@@ -1,6 +1,5 @@
 package org.drysill.report.sign;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Arrays;
 import org.apache.pdfbox.Loader;
@@ -9,14 +8,14 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationWidget;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDSignatureField;
-import org.drysill.report.pdf.PdfRenderer;
+import org.drysill.report.evidence.Sha256;
+import org.drysill.report.pdf.pack.PackedFile;
 
 /**
  * Gives a report a place for a signature: a field without extent on its first page, which stands in
@@ -55,10 +54,8 @@ final class Signable {
   }
 
   private static byte[] saved(PDDocument document, byte[] pdf) throws IOException {
-    document.setDocumentId((long) Arrays.hashCode(pdf));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    document.save(out, new CompressParameters(PdfRenderer.OBJECTS_PER_STREAM));
-    return out.toByteArray();
+    return PackedFile.of(
+        document, Arrays.copyOf(Sha256.digest().digest(pdf), PackedFile.IDENTIFIER_BYTES));
   }
 
   private static void tag(PDDocument document, PDPage page, PDAnnotationWidget widget) {

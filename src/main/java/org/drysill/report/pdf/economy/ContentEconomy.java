@@ -2,6 +2,7 @@ package org.drysill.report.pdf.economy;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -52,6 +53,11 @@ final class ContentEconomy {
     if (filled > 0) {
       text.end();
       return at + filled;
+    }
+    Optional<String> frame = Frame.at(lines, at);
+    if (frame.isPresent()) {
+      write(frame.get());
+      return at + Frame.LENGTH;
     }
     if (lines[at].startsWith(ARTIFACT)) {
       return artifact(at);

@@ -4,7 +4,7 @@ import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
-/** Makes a painted document smaller before it is saved. */
+/** Makes a painted document, whose fonts are subset, smaller before it is saved. */
 public final class Economy {
   private Economy() {}
 
@@ -12,10 +12,14 @@ public final class Economy {
   public static void apply(PDDocument document) throws IOException {
     StructureEconomy structure =
         StructureEconomy.of(document.getDocumentCatalog().getStructureTreeRoot());
+    FontCodes fonts = new FontCodes(document);
+    PageEconomy economy = new PageEconomy(fonts);
     for (PDPage page : document.getPages()) {
       Joins joins = structure.joins(page.getCOSObject());
-      PageEconomy.apply(document, page, joins);
-      structure.forget(page.getCOSObject(), joins.joined());
+      structure.renumber(page.getCOSObject(), economy.apply(page, joins));
     }
+    economy.write(document);
+    fonts.write();
+    structure.finish();
   }
 }

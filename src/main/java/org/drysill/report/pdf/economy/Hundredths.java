@@ -8,6 +8,11 @@ final class Hundredths {
     return Math.round(Double.parseDouble(number) * 100);
   }
 
+  /** To one place, counted in hundredths all the same. */
+  static long toTenths(String number) {
+    return Math.round(Double.parseDouble(number) * 10) * 10;
+  }
+
   static String rounded(String number) {
     return text(of(number));
   }

@@ -1,12 +1,14 @@
 package org.drysill.report.pdf.economy;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /** The way back from marked content to the element of the structure that holds it. */
@@ -36,6 +38,8 @@ final class ParentTree {
       COSBase holders = numbers.getObject(i + 1);
       if (holders instanceof COSArray array) {
         pages.put(numbers.getInt(i), array);
+        // An object of its own can stand near the elements that it lists.
+        numbers.set(i + 1, new COSObject(array));
       }
     }
   }
@@ -45,12 +49,32 @@ final class ParentTree {
     holders(page, content).set(content, holder);
   }
 
-  /** The holder of a content, which from now on has none. */
-  COSDictionary cleared(COSDictionary page, int content) {
-    COSArray holders = holders(page, content);
-    COSDictionary holder = (COSDictionary) holders.getObject(content);
-    holders.set(content, COSNull.NULL);
-    return holder;
+  /**
+   * Gives the contents of a page their new numbers.
+   *
+   * @param numbers the new ones by the old ones; contents without one go
+   * @return who held the contents, in the order of the old numbers
+   */
+  List<COSDictionary> renumbered(COSDictionary page, Map<Integer, Integer> numbers) {
+    COSArray holders = pages.get(page.getInt(STRUCT_PARENTS));
+    if (holders == null) {
+      return List.of();
+    }
+    COSDictionary[] byNumber = new COSDictionary[numbers.size()];
+    List<COSDictionary> all = new ArrayList<>();
+    for (int content = 0; content < holders.size(); content++) {
+      if (holders.getObject(content) instanceof COSDictionary holder) {
+        all.add(holder);
+        if (numbers.containsKey(content)) {
+          byNumber[numbers.get(content)] = holder;
+        }
+      }
+    }
+    holders.clear();
+    for (COSDictionary holder : byNumber) {
+      holders.add(holder);
+    }
+    return all;
   }
 
   private COSArray holders(COSDictionary page, int content) {

@@ -60,6 +60,14 @@ record Rectangle(long left, long bottom, long right, long top) {
         : Optional.empty();
   }
 
+  boolean hasCorner(long[] at) {
+    return (at[0] == left || at[0] == right) && (at[1] == bottom || at[1] == top);
+  }
+
+  long area() {
+    return (right - left) * (top - bottom);
+  }
+
   /** The operator that adds it to a path. */
   String words() {
     return Hundredths.text(left)

@@ -1,11 +1,14 @@
 package org.drysill.report.pdf.economy;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -21,6 +24,9 @@ final class StructureEconomy {
   private static final Set<String> IDLE = Set.of("Span", "Div", "THead", "TFoot");
   private static final Set<COSName> PLAIN =
       Set.of(COSName.TYPE, COSName.S, COSName.P, COSName.PG, COSName.K);
+  /** What may hold text of its own. */
+  private static final Set<String> HOLDERS = Set.of("TD", "TH", "Lbl", "LBody");
+
   private static final COSName MARKED_CONTENT = COSName.getPDFName("MCR");
   private static final COSName OBJECT = COSName.getPDFName("OBJR");
 
@@ -28,13 +34,16 @@ final class StructureEconomy {
   private final IdentityHashMap<COSDictionary, Joins> joins = new IdentityHashMap<>();
   private final Map<String, COSDictionary> attributes = new HashMap<>();
 
-  private StructureEconomy(ParentTree parents) {
+  private final COSDictionary root;
+
+  private StructureEconomy(COSDictionary root, ParentTree parents) {
+    this.root = root;
     this.parents = parents;
   }
 
   /** The tidy tree of a document. */
   static StructureEconomy of(PDStructureTreeRoot root) {
-    StructureEconomy economy = new StructureEconomy(ParentTree.of(root));
+    StructureEconomy economy = new StructureEconomy(root.getCOSObject(), ParentTree.of(root));
     economy.tidy(root.getCOSObject());
     return economy;
   }
@@ -44,16 +53,53 @@ final class StructureEconomy {
     return joins.computeIfAbsent(page, first -> new Joins());
   }
 
-  /** Takes contents out of the tree that are part of the content before them by now. */
-  void forget(COSDictionary page, Set<Integer> contents) {
-    for (int content : contents) {
-      COSDictionary holder = parents.cleared(page, content);
-      setKids(holder, kids(holder).stream().filter(kid -> !isContent(kid, content)).toList());
+  /**
+   * Gives the contents of a page their new numbers. What has none is part of the content before it
+   * by now, or was nothing.
+   */
+  void renumber(COSDictionary page, Map<Integer, Integer> numbers) {
+    Set<COSDictionary> holders = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (COSDictionary holder : parents.renumbered(page, numbers)) {
+      if (holders.add(holder)) {
+        setKids(
+            holder,
+            kids(holder).stream().flatMap(kid -> renumbered(kid, holder, page, numbers)).toList());
+      }
     }
   }
 
-  private static boolean isContent(COSBase kid, int content) {
-    return kid instanceof COSInteger number && number.intValue() == content;
+  private static Stream<COSBase> renumbered(
+      COSBase kid, COSDictionary holder, COSDictionary page, Map<Integer, Integer> numbers) {
+    if (kid instanceof COSInteger number && holder.getCOSDictionary(COSName.PG) == page) {
+      return Stream.ofNullable(numbers.get(number.intValue())).map(COSInteger::get);
+    }
+    if (kid instanceof COSDictionary reference
+        && reference.containsKey(COSName.MCID)
+        && reference.getCOSDictionary(COSName.PG) == page) {
+      Integer number = numbers.get(reference.getInt(COSName.MCID));
+      if (number == null) {
+        return Stream.empty();
+      }
+      reference.setInt(COSName.MCID, number);
+    }
+    return Stream.of(kid);
+  }
+
+  /** Takes out which page an element is on where nothing of its own is there. */
+  void finish() {
+    forgetPages(root);
+  }
+
+  private static void forgetPages(COSDictionary element) {
+    List<COSBase> kids = kids(element);
+    if (kids.stream().allMatch(StructureEconomy::isElement)) {
+      element.removeItem(COSName.PG);
+    }
+    for (COSBase kid : kids) {
+      if (isElement(kid)) {
+        forgetPages((COSDictionary) kid);
+      }
+    }
   }
 
   private void tidy(COSDictionary element) {
@@ -66,15 +112,17 @@ final class StructureEconomy {
       }
       COSDictionary child = (COSDictionary) kid;
       tidy(child);
-      if (isPlainSpan(child)) {
+      if (isPlainSpan(child) || isPlainDivision(child)) {
         kids(child).forEach(passed -> kept.add(adopted(passed, child, element)));
       } else if (!isIdle(child)) {
         kept.add(child);
       }
     }
-    setKids(element, kept);
-    noteFollowers(element, kept);
+    List<COSBase> own = withoutOnlyParagraph(element, kept);
+    setKids(element, own);
+    noteFollowers(element, own);
     shareAttributes(element);
+    own.forEach(kid -> sayOnce(element, kid));
     // Its place in the tree tells that it is one.
     if (element.containsKey(COSName.S)) {
       element.removeItem(COSName.TYPE);
@@ -130,6 +178,33 @@ final class StructureEconomy {
         && kids(element).stream().noneMatch(StructureEconomy::isObject);
   }
 
+  /** True for a division that only groups elements, which may be moved to its parent. */
+  private static boolean isPlainDivision(COSDictionary element) {
+    return "Div".equals(element.getNameAsString(COSName.S))
+        && PLAIN.containsAll(element.keySet())
+        && kids(element).stream().allMatch(StructureEconomy::isElement);
+  }
+
+  /** A cell that holds one paragraph and nothing else holds what is in it. */
+  private List<COSBase> withoutOnlyParagraph(COSDictionary element, List<COSBase> kids) {
+    boolean isOnly =
+        kids.size() == 1
+            && HOLDERS.contains(element.getNameAsString(COSName.S, ""))
+            && isElement(kids.get(0));
+    if (!isOnly || !isPlainParagraph((COSDictionary) kids.get(0))) {
+      return kids;
+    }
+    COSDictionary paragraph = (COSDictionary) kids.get(0);
+    element.setItem(COSName.PG, paragraph.getCOSDictionary(COSName.PG));
+    return kids(paragraph).stream().map(kid -> adopted(kid, paragraph, element)).toList();
+  }
+
+  private static boolean isPlainParagraph(COSDictionary element) {
+    return "P".equals(element.getNameAsString(COSName.S))
+        && PLAIN.containsAll(element.keySet())
+        && kids(element).stream().noneMatch(StructureEconomy::isObject);
+  }
+
   private static boolean isObject(COSBase kid) {
     return kid instanceof COSDictionary dictionary && dictionary.getItem(COSName.TYPE) == OBJECT;
   }
@@ -165,6 +240,16 @@ final class StructureEconomy {
   private static void keepWithin(COSBase kid) {
     if (kid instanceof COSDictionary) {
       kid.setDirect(true);
+    }
+  }
+
+  /** A link says in words where it leads; its element need not say the same. */
+  private static void sayOnce(COSDictionary element, COSBase kid) {
+    if (isObject(kid)
+        && ((COSDictionary) kid).getDictionaryObject(COSName.OBJ) instanceof COSDictionary link
+        && element.containsKey(COSName.ALT)
+        && Objects.equals(element.getString(COSName.ALT), link.getString(COSName.CONTENTS))) {
+      element.removeItem(COSName.ALT);
     }
   }
 

@@ -1,11 +1,13 @@
 package org.drysill.report.pdf.economy;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 
 /**
  * Marked pieces of text that follow each other, set as one text object: the next place is told from
- * the last, which repeats from line to line, and a font only where it changes.
+ * the last, which repeats from line to line, to a tenth of a point (35 µm).
  */
 final class TextObject {
   private static final String BEGIN = "BT";
@@ -18,16 +20,20 @@ final class TextObject {
 
   private final StringBuilder out;
   private final Joins joins;
-  private final Deque<String> fonts = new ArrayDeque<>();
+  private final List<Piece> pieces = new ArrayList<>();
+  private final Deque<String[]> saved = new ArrayDeque<>();
   private String font = "";
-  private boolean open;
+  private String colour = "";
   private long x;
   private long y;
 
-  /** What is marked by the piece that was written last, and where its end stands. */
-  private String lastMark = "";
-
-  private int lastEnd;
+  /**
+   * A marked piece.
+   *
+   * @param mark how it is marked
+   * @param lines what it sets and shows, with what was set before
+   */
+  record Piece(String mark, List<String> lines) {}
 
   TextObject(StringBuilder out, Joins joins) {
     this.out = out;
@@ -73,7 +79,7 @@ final class TextObject {
   }
 
   /**
-   * Writes a piece.
+   * Takes a piece, to be written with those that follow.
    *
    * @param lines the lines of the page
    * @param at where it begins
@@ -81,68 +87,71 @@ final class TextObject {
    * @param mark how it is marked
    */
   void piece(String[] lines, int at, int length, String mark) {
-    begin();
-    if (joins.join(lastMark, mark)) {
-      out.setLength(lastEnd);
-    } else {
-      write(mark);
-    }
+    List<String> within = new ArrayList<>();
+    within.add(font);
+    within.add(colour);
     for (int i = at + 1; i < at + length - 1; i++) {
       String line = lines[i];
-      if (isPlainMatrix(line)) {
-        move(line.split(" ", -1));
-      } else if (line.endsWith(" Tf")) {
-        set(line);
-      } else if (!line.equals(BEGIN) && !line.equals(END)) {
-        write(line);
+      if (!line.equals(BEGIN) && !line.equals(END)) {
+        within.add(line);
+        remember(line);
       }
     }
-    lastMark = mark;
-    lastEnd = out.length();
-    write(END_OF_MARKED);
+    pieces.add(new Piece(mark, within));
   }
 
-  private void begin() {
-    if (!open) {
-      write(BEGIN);
-      open = true;
-      x = 0;
-      y = 0;
-      lastMark = "";
+  /** Ends the object, where one is open: pieces of one element follow each other in its order. */
+  void end() {
+    if (pieces.isEmpty()) {
+      return;
+    }
+    write(BEGIN);
+    x = 0;
+    y = 0;
+    String last = "";
+    for (Piece piece : joins.inOrder(pieces)) {
+      if (!joins.join(last, piece.mark())) {
+        if (!last.isEmpty()) {
+          write(END_OF_MARKED);
+        }
+        write(piece.mark());
+      }
+      piece.lines().forEach(this::within);
+      last = piece.mark();
+    }
+    write(END_OF_MARKED);
+    write(END);
+    pieces.clear();
+  }
+
+  private void within(String line) {
+    if (isPlainMatrix(line)) {
+      move(line.split(" ", -1));
+    } else if (!line.isEmpty()) {
+      write(line);
     }
   }
 
   private void move(String[] matrix) {
-    long nextX = Hundredths.of(matrix[4]);
-    long nextY = Hundredths.of(matrix[5]);
+    long nextX = Hundredths.toTenths(matrix[4]);
+    long nextY = Hundredths.toTenths(matrix[5]);
     write(Hundredths.text(nextX - x) + ' ' + Hundredths.text(nextY - y) + " Td");
     x = nextX;
     y = nextY;
   }
 
-  private void set(String line) {
-    if (!line.equals(font)) {
-      font = line;
-      write(line);
-    }
-  }
-
-  /** Ends the object, where one is open. */
-  void end() {
-    if (open) {
-      write(END);
-      open = false;
-    }
-  }
-
-  /** Takes note of a line outside: a state that is restored brings its font back. */
+  /** Takes note of a line that sets font or colour, or that keeps or restores them. */
   void remember(String line) {
     if (line.equals("q")) {
-      fonts.push(font);
+      saved.push(new String[] {font, colour});
     } else if (line.equals("Q")) {
-      font = fonts.isEmpty() ? "" : fonts.pop();
+      String[] before = saved.isEmpty() ? new String[] {"", ""} : saved.pop();
+      font = before[0];
+      colour = before[1];
     } else if (line.endsWith(" Tf")) {
       font = line;
+    } else if (line.endsWith(" rg") || line.endsWith(" g")) {
+      colour = line;
     }
   }
 

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 /** The way from marked content to the structure and back, in the sample document. */
 class StructureTest {
-  private static final Pattern CONTENT = Pattern.compile("<</MCID (\\d+)>> BDC");
+  private static final Pattern CONTENT = Pattern.compile("<</MCID (\\d+)>>BDC");
 
   @Test
   void each_marked_content_is_held_by_one_element_that_lists_it_and_none_else_is()
