@@ -50,13 +50,14 @@ public final class PackedFile {
 
   private void write(COSDictionary ends, byte[] identifier) throws IOException {
     put(HEAD);
+    for (COSStream stream : numbering.streams()) {
+      object(numbering.number(stream), stream, Raw.bytes(stream));
+    }
+    // A file that is cut off shall not pass for a whole one: what leads to the rest comes last.
     for (ObjectStream stream : ObjectStream.of(numbering)) {
       int number = numbering.next();
       stream.members().forEach((member, index) -> references.within(member, number, index));
       object(number, stream.dictionary(), stream.packed());
-    }
-    for (COSStream stream : numbering.streams()) {
-      object(numbering.number(stream), stream, Raw.bytes(stream));
     }
     end(ends, identifier);
   }
