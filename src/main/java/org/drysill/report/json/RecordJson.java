@@ -184,16 +184,17 @@ final class RecordJson {
   /** JSON has no infinity; a number that is none is absent. */
   private void number(double value) throws IOException {
     if (Double.isFinite(value)) {
-      json.writeNumber(rounded(new BigDecimal(value)).stripTrailingZeros());
+      json.writeNumber(rounded(value).stripTrailingZeros());
     } else {
       json.writeNull();
     }
   }
 
   /** Whole units stay, however many. */
-  private static BigDecimal rounded(BigDecimal value) {
-    return Math.abs(value.doubleValue()) < ALL_DIGITS
-        ? value.round(DIGITS)
-        : value.setScale(0, RoundingMode.HALF_UP);
+  private static BigDecimal rounded(double value) {
+    BigDecimal exact = new BigDecimal(value);
+    return Math.abs(value) < ALL_DIGITS
+        ? exact.round(DIGITS)
+        : exact.setScale(0, RoundingMode.HALF_UP);
   }
 }

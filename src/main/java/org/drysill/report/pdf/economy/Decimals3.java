@@ -8,24 +8,32 @@ final class Decimals3 {
 
   /** A line of numbers and an operator. */
   static String shortened(String line) {
-    StringBuilder shorter = new StringBuilder();
-    String[] words = line.split(" ", -1);
-    for (int i = 0; i < words.length - 1; i++) {
-      shorter.append(number(words[i])).append(' ');
+    StringBuilder shorter = new StringBuilder(line.length());
+    int at = 0;
+    for (int end = line.indexOf(' '); end >= 0; end = line.indexOf(' ', at)) {
+      append(Math.round(Double.parseDouble(line.substring(at, end)) * THOUSAND), shorter);
+      shorter.append(' ');
+      at = end + 1;
     }
-    return shorter.append(words[words.length - 1]).toString();
+    return shorter.append(line, at, line.length()).toString();
   }
 
-  private static String number(String word) {
-    long thousandths = Math.round(Double.parseDouble(word) * THOUSAND);
-    if (thousandths % THOUSAND == 0) {
-      return Long.toString(thousandths / THOUSAND);
+  /** Without zeros that say nothing. */
+  private static void append(long thousandths, StringBuilder out) {
+    long size = Math.abs(thousandths);
+    if (thousandths < 0) {
+      out.append('-');
     }
-    String digits = Long.toString(THOUSAND + Math.abs(thousandths) % THOUSAND).substring(1);
-    long whole = Math.abs(thousandths) / THOUSAND;
-    return (thousandths < 0 ? "-" : "")
-        + (whole == 0 ? "" : Long.toString(whole))
-        + '.'
-        + digits.replaceFirst("0+$", "");
+    if (size >= THOUSAND || size == 0) {
+      out.append(size / THOUSAND);
+    }
+    long rest = size % THOUSAND;
+    if (rest > 0) {
+      out.append('.');
+    }
+    for (int place = THOUSAND / 10; rest > 0; place /= 10) {
+      out.append(rest / place);
+      rest %= place;
+    }
   }
 }

@@ -3,17 +3,13 @@ package org.drysill.report.pdf.economy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.fontbox.cmap.CMap;
-import org.apache.fontbox.cmap.CMapParser;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The codes of all fonts of a document, which are subset already. */
@@ -34,16 +30,8 @@ final class FontCodes {
   }
 
   private static GlyphCodes made(COSDictionary font) {
-    COSStream stream = font.getCOSStream(COSName.TO_UNICODE);
-    try {
-      CMap known =
-          new CMapParser().parse(new RandomAccessReadBuffer(stream.createInputStream().readAllBytes()));
-      return new GlyphCodes(
-          glyph -> known.toUnicode(new byte[] {(byte) (glyph >> Byte.SIZE), (byte) glyph}),
-          GlyphWidths.of(descendant(font)));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    String map = font.getCOSStream(COSName.TO_UNICODE).toTextString();
+    return new GlyphCodes(GlyphTexts.of(map)::of, GlyphWidths.of(descendant(font)));
   }
 
   private static COSDictionary descendant(COSDictionary font) {

@@ -68,6 +68,25 @@ class GlyphCodesTest {
     assertThat(shown).startsWith("(").endsWith(") Tj").doesNotContain("\n", "\r");
   }
 
+  /** As the library writes them; the last character counts along a range. */
+  @Test
+  void texts_of_glyphs_are_read_from_ranges() {
+    GlyphTexts texts =
+        GlyphTexts.of(
+            """
+            1 begincodespacerange
+            <0000> <FFFF>
+            endcodespacerange
+            2 beginbfrange
+            <0003> <0005> <0020>
+            <0010> <0010> <00660069>
+            endbfrange
+            """);
+    assertThat(texts.of(3) + texts.of(5)).isEqualTo(" \"");
+    assertThat(texts.of(16)).isEqualTo("fi");
+    assertThat(texts.of(6)).isNull();
+  }
+
   private static CMap parsed(String map) throws IOException {
     return new CMapParser()
         .parse(new RandomAccessReadBuffer(map.getBytes(StandardCharsets.US_ASCII)));
