@@ -11,7 +11,9 @@ import org.drysill.Drysill;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A report can be sent by mail: sizes are the same wherever it is made with one version of Java. */
+/**
+ * A report can be sent by mail: sizes are the same wherever it is made with one version of Java.
+ */
 class ReportSizeTest {
   private static final Path TERRACE = Path.of("example-surveys", "1930s-terrace");
   private static final int MOST = 600_000;

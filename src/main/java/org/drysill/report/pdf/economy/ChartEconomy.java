@@ -3,14 +3,12 @@ package org.drysill.report.pdf.economy;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The contents of a chart as the drawing library writes them, one operator a line, said shorter. It
- * saves and restores the state around each stroke and sets all of it anew; here a state is set where
- * something is painted that needs it, and places are those of the whole chart.
+ * saves and restores the state around each stroke and sets all of it anew; here a state is set
+ * where something is painted that needs it, and places are those of the whole chart.
  */
 final class ChartEconomy {
   private final Deque<ChartState> saved = new ArrayDeque<>();

@@ -44,8 +44,7 @@ record ChartState(Place place, String fill, String stroke, Line line, String fon
       case "sc", "rg" -> new ChartState(place, operands, stroke, line, font, clips);
       case "SC", "RG" -> new ChartState(place, fill, operands, line, font, clips);
       case "Tf" -> new ChartState(place, fill, stroke, line, operands, clips);
-      default ->
-          new ChartState(place, fill, stroke, with(line, operator, operands), font, clips);
+      default -> new ChartState(place, fill, stroke, with(line, operator, operands), font, clips);
     };
   }
 

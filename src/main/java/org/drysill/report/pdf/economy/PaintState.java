@@ -3,8 +3,8 @@ package org.drysill.report.pdf.economy;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** Colours, lines and font: what is asked for, and what is set. */
@@ -46,7 +46,8 @@ final class PaintState {
     if (kind == null) {
       return false;
     }
-    asked.put(kind, operator.equals("Tf") || operator.equals("d") ? line : Decimals3.shortened(line));
+    asked.put(
+        kind, operator.equals("Tf") || operator.equals("d") ? line : Decimals3.shortened(line));
     return true;
   }
 

@@ -1,7 +1,8 @@
 package org.drysill.report.pdf.economy;
 
 /**
- * A matrix of the page (ISO 32000-1, 8.3.3): a point (x, y) comes to (a x + c y + e, b x + d y + f).
+ * A matrix of the page (ISO 32000-1, 8.3.3): a point (x, y) comes to (a x + c y + e, b x + d y +
+ * f).
  */
 record Place(double a, double b, double c, double d, double e, double f) {
   static final Place NONE = new Place(1, 0, 0, 1, 0, 0);

@@ -24,6 +24,7 @@ final class StructureEconomy {
   private static final Set<String> IDLE = Set.of("Span", "Div", "THead", "TFoot");
   private static final Set<COSName> PLAIN =
       Set.of(COSName.TYPE, COSName.S, COSName.P, COSName.PG, COSName.K);
+
   /** What may hold text of its own. */
   private static final Set<String> HOLDERS = Set.of("TD", "TH", "Lbl", "LBody");
 

@@ -1,18 +1,18 @@
 package org.drysill.report.pdf.economy;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Contents, one operator a line, without what they say again: colours, fonts and lines are set where
- * something is painted with them and where they differ, text that goes on where the text before it
- * ended is not placed anew, marks around nothing go. Text is in the codes of {@link GlyphCodes},
- * marks are counted anew.
+ * Contents, one operator a line, without what they say again: colours, fonts and lines are set
+ * where something is painted with them and where they differ, text that goes on where the text
+ * before it ended is not placed anew, marks around nothing go. Text is in the codes of {@link
+ * GlyphCodes}, marks are counted anew.
  */
 final class Terse {
   private static final String END_OF_MARKED = "EMC";

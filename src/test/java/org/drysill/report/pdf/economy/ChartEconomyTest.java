@@ -18,7 +18,8 @@ class ChartEconomyTest {
   void lines_of_one_kind_are_drawn_at_once() {
     assertThat(
             ChartEconomy.rewritten(
-                line("11.8398 28 m\n579.8398 28 l\n") + line("11.8398 65.25 m\n579.8398 65.25 l\n")))
+                line("11.8398 28 m\n579.8398 28 l\n")
+                    + line("11.8398 65.25 m\n579.8398 65.25 l\n")))
         .isEqualTo(SET + "11.8 28 m\n579.8 28 l\n11.8 65.3 m\n579.8 65.3 l\nS\n");
   }
 
@@ -31,7 +32,8 @@ class ChartEconomyTest {
 
   @Test
   void text_is_set_where_its_matrices_put_it() {
-    String text = "q\nq\n1 0 0 -1 %s cm\n" + BLUE + "BT\n1 0 0 -1 0 0 Tm\n/F1 8 Tf\n(a) Tj\nET\nQ\nQ\n";
+    String text =
+        "q\nq\n1 0 0 -1 %s cm\n" + BLUE + "BT\n1 0 0 -1 0 0 Tm\n/F1 8 Tf\n(a) Tj\nET\nQ\nQ\n";
     assertThat(ChartEconomy.rewritten(text.formatted("10 20") + text.formatted("12.5 8")))
         .isEqualTo("BT\n0 0 1 rg\n/F1 8 Tf\n10 20 Td\n(a) Tj\n2.5 -12 Td\n(a) Tj\nET\n");
   }

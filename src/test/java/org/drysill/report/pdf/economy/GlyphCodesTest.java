@@ -32,7 +32,8 @@ class GlyphCodesTest {
   void letters_of_ascii_keep_their_code_but_for_marks_of_strings_and_the_space() {
     GlyphCodes plain = new GlyphCodes(Character::toString, WIDTHS);
     assertThat(plain.recoded(glyphs('A', 'z', '~'))).isEqualTo("(Az~) Tj");
-    assertThat(plain.recoded(glyphs(' ', '(', ')', '\\'))).isEqualTo("(\u0080\u0081\u0082\u0083) Tj");
+    assertThat(plain.recoded(glyphs(' ', '(', ')', '\\')))
+        .isEqualTo("(\u0080\u0081\u0082\u0083) Tj");
   }
 
   @Test
@@ -109,6 +110,7 @@ class GlyphCodesTest {
     assertThat(widths.of(3) + widths.of(4)).isEqualTo(550);
     assertThat(widths.of(10) + widths.of(12)).isEqualTo(1400);
     assertThat(widths.of(13)).isEqualTo(1000);
-    assertThat(new GlyphCodes(Character::toString, widths).width("<00030004000A> Tj")).isEqualTo(1250);
+    assertThat(new GlyphCodes(Character::toString, widths).width("<00030004000A> Tj"))
+        .isEqualTo(1250);
   }
 }

@@ -7,7 +7,9 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.junit.jupiter.api.Test;
 
-/** Contents without what they say again. Every glyph of the font F1 is half as wide as it is high. */
+/**
+ * Contents without what they say again. Every glyph of the font F1 is half as wide as it is high.
+ */
 class TerseTest {
   private final GlyphCodes font = new GlyphCodes(Character::toString, halves());
   private final Terse terse =

@@ -34,13 +34,15 @@ class UnhintedTest {
     byte[] unhinted = Unhinted.of(hinted);
     assertThat(unhinted.length).isLessThan(hinted.length);
     // OpenType: all words of a font together.
-    assertThat(ByteBuffer.wrap(unhinted).asIntBuffer()).satisfies(words -> {
-      int sum = 0;
-      while (words.hasRemaining()) {
-        sum += words.get();
-      }
-      assertThat(sum).isEqualTo(0xB1B0AFBA);
-    });
+    assertThat(ByteBuffer.wrap(unhinted).asIntBuffer())
+        .satisfies(
+            words -> {
+              int sum = 0;
+              while (words.hasRemaining()) {
+                sum += words.get();
+              }
+              assertThat(sum).isEqualTo(0xB1B0AFBA);
+            });
     try (TrueTypeFont before = parsed(hinted);
         TrueTypeFont after = parsed(unhinted)) {
       assertThat(after.getTableMap()).doesNotContainKeys("cvt ", "fpgm", "prep", "gasp");

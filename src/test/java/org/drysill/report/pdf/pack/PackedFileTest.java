@@ -87,7 +87,8 @@ class PackedFileTest {
         parent,
         read -> {
           COSArray kids = ((COSDictionary) read).getCOSArray(COSName.K);
-          assertThat(((COSDictionary) kids.getObject(0)).getCOSDictionary(COSName.P)).isSameAs(read);
+          assertThat(((COSDictionary) kids.getObject(0)).getCOSDictionary(COSName.P))
+              .isSameAs(read);
         });
   }
 
