@@ -11,7 +11,10 @@ import org.drysill.report.block.Section;
 
 /** What was taken for granted: its name, its value, where the value comes from. */
 final class AssumedSection implements BriefChapter {
-  private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*");
+  /** A number, one with its error, or both ends of a range. */
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*(?:(?:\\.\\.|\\s±\\s)\\d+(?:[.,]\\d+)*)?");
 
   @Override
   public Optional<Section> write(BriefDesk desk) {
@@ -37,7 +40,8 @@ final class AssumedSection implements BriefChapter {
             desk.phrases().count("assumed.heading", assumptions.size()),
             desk.say("assumed.running"),
             false,
-            List.of(entries)));
+            List.of(entries))
+            .compactly());
   }
 
   /**
@@ -45,23 +49,25 @@ final class AssumedSection implements BriefChapter {
    * such as that of a climate, or numbers alone.
    */
   private static String value(BriefDesk desk, Assumption assumption) {
-    String assumed = assumption.assumed();
     String[] numbers =
-        NUMBER.matcher(assumed).results().map(MatchResult::group).toArray(String[]::new);
-    for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = desk.numbers().marked(numbers[i]);
-    }
-    Optional<Keys> keys =
-        Keys.of("taken", assumption.id(), key -> phrase(desk, key, numbers).isPresent());
-    return keys.flatMap(k -> phrase(desk, k.key(), numbers))
-        .or(() -> desk.phrases().find("value." + assumed.replace(' ', '-')))
-        .orElseGet(() -> desk.numbers().marked(assumed));
+        NUMBER
+            .matcher(assumption.assumed())
+            .results()
+            .map(MatchResult::group)
+            .map(number -> spanned(desk, number))
+            .toArray(String[]::new);
+    return Keys.of("taken", assumption.id(), key -> desk.phrases().find(key).isPresent())
+        .map(keys -> desk.say(keys.key(), numbers))
+        .or(() -> desk.phrases().find("value." + assumption.assumed().replace(' ', '-')))
+        .orElseGet(() -> spanned(desk, assumption.assumed()));
   }
 
-  /** How a value is said depends on how many numbers it has. */
-  private static Optional<String> phrase(BriefDesk desk, String key, String[] numbers) {
-    return desk.phrases()
-        .find(key + "." + numbers.length, numbers)
-        .or(() -> desk.phrases().find(key, numbers));
+  /** A range is written with two dots in data files; some values hold at a pressure. */
+  private static String spanned(BriefDesk desk, String written) {
+    return desk.numbers()
+        .marked(
+            written
+                .replaceAll("(?<=\\d)\\.\\.(?=\\d)", " " + desk.say("number.to") + " ")
+                .replace(" at ", " " + desk.say("number.at") + " "));
   }
 }

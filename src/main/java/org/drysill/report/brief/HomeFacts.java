@@ -76,9 +76,14 @@ final class HomeFacts implements BriefChapter {
         .flatMap(Optional::stream)
         .reduce((walls, roof) -> walls + "; " + roof)
         .ifPresent(c -> facts.add(fact(desk, "home.construction", c)));
-    facts.add(fact(desk, "home.climate", home.climate().name()));
+    facts.add(fact(desk, "home.climate", climate(desk, home.climate().name())));
     facts.add(fact(desk, "home.rules", desk.subject().ventilation().rules().named()));
     return facts;
+  }
+
+  /** A name of a place stays; that of a mean has words. */
+  private static String climate(BriefDesk desk, String name) {
+    return desk.phrases().find("value." + name.replace(' ', '-')).orElse(name);
   }
 
   private static Fact fact(BriefDesk desk, String key, String value) {

@@ -42,7 +42,8 @@ final class RecordSection implements BriefChapter {
     blocks.add(new Entries("", facts, ""));
     return Optional.of(
         new Section(
-            "record", desk.say("record.heading"), desk.say("record.running"), false, blocks));
+            "record", desk.say("record.heading"), desk.say("record.running"), false, blocks)
+            .compactly());
   }
 
   private static Entry entry(String name, String text) {

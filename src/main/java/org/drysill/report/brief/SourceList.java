@@ -49,7 +49,8 @@ final class SourceList implements BriefChapter {
             desk.say("sources.heading"),
             desk.say("sources.running"),
             false,
-            List.of(new Entries("", entries, desk.say("sources.foot")))));
+            List.of(new Entries("", entries, desk.say("sources.foot"))))
+            .compactly());
   }
 
   /** Of the workings that are shown, what is asked, and what was taken for granted. */

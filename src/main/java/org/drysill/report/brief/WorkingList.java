@@ -42,7 +42,8 @@ final class WorkingList implements BriefChapter {
             false,
             List.of(
                 new Prose(List.of(), "", "", desk.say("workings.lead")),
-                new Workings(List.of(), all))));
+                new Workings(List.of(), all)))
+            .compactly());
   }
 
   private static WorkingFamily family(
