@@ -111,7 +111,7 @@ class ReportCommandTest {
                 html.toString()))
         .isZero();
     assertThat(Files.readString(html)).contains("Hausstil", "lang=\"de\"", "Feuchtelast");
-    assertThat(out.toString()).contains("Die Lüftung").doesNotContain("The air");
+    assertThat(out.toString()).contains("Ob die Lüftung").doesNotContain("the air");
   }
 
   @Test
