@@ -13,8 +13,7 @@ import org.drysill.report.block.Section;
 final class AssumedSection implements BriefChapter {
   /** A number, one with its error, or both ends of a range. */
   private static final Pattern NUMBER =
-      Pattern.compile(
-          "(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*(?:(?:\\.\\.|\\s±\\s)\\d+(?:[.,]\\d+)*)?");
+      Pattern.compile("(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*(?:(?:\\.\\.|\\s±\\s)\\d+(?:[.,]\\d+)*)?");
 
   @Override
   public Optional<Section> write(BriefDesk desk) {
@@ -36,11 +35,11 @@ final class AssumedSection implements BriefChapter {
             "");
     return Optional.of(
         new Section(
-            "assumptions",
-            desk.phrases().count("assumed.heading", assumptions.size()),
-            desk.say("assumed.running"),
-            false,
-            List.of(entries))
+                "assumptions",
+                desk.phrases().count("assumed.heading", assumptions.size()),
+                desk.say("assumed.running"),
+                false,
+                List.of(entries))
             .compactly());
   }
 

@@ -41,8 +41,7 @@ final class RecordSection implements BriefChapter {
                         desk.say("record.results", grouped(digest)))));
     blocks.add(new Entries("", facts, ""));
     return Optional.of(
-        new Section(
-            "record", desk.say("record.heading"), desk.say("record.running"), false, blocks)
+        new Section("record", desk.say("record.heading"), desk.say("record.running"), false, blocks)
             .compactly());
   }
 

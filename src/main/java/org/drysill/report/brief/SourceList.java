@@ -45,11 +45,11 @@ final class SourceList implements BriefChapter {
             .toList();
     return Optional.of(
         new Section(
-            "sources",
-            desk.say("sources.heading"),
-            desk.say("sources.running"),
-            false,
-            List.of(new Entries("", entries, desk.say("sources.foot"))))
+                "sources",
+                desk.say("sources.heading"),
+                desk.say("sources.running"),
+                false,
+                List.of(new Entries("", entries, desk.say("sources.foot"))))
             .compactly());
   }
 

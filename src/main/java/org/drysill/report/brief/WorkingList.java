@@ -36,13 +36,13 @@ final class WorkingList implements BriefChapter {
     families.forEach((number, figures) -> all.add(family(desk, formulas, number, figures)));
     return Optional.of(
         new Section(
-            "workings",
-            desk.say("workings.heading"),
-            desk.say("workings.running"),
-            false,
-            List.of(
-                new Prose(List.of(), "", "", desk.say("workings.lead")),
-                new Workings(List.of(), all)))
+                "workings",
+                desk.say("workings.heading"),
+                desk.say("workings.running"),
+                false,
+                List.of(
+                    new Prose(List.of(), "", "", desk.say("workings.lead")),
+                    new Workings(List.of(), all)))
             .compactly());
   }
 

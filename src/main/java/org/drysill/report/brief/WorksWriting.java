@@ -115,10 +115,7 @@ final class WorksWriting {
   /** What it costs once and all in all, each with its working. */
   private List<Note> costs(MeasureMoney money) {
     List<Note> notes = new ArrayList<>();
-    money
-        .firstCost()
-        .filter(LocalNumbers::counts)
-        .ifPresent(f -> notes.add(cost("works.once", f)));
+    money.firstCost().filter(LocalNumbers::counts).ifPresent(f -> notes.add(cost("works.once", f)));
     money.annualCost().ifPresent(f -> notes.add(cost("works.yearly", f)));
     return notes;
   }

@@ -96,8 +96,7 @@ class BriefWordsTest {
         Pattern.compile("\"rule_set\":\"([^\"]*)\"")
             .matcher(new String(german.json(), StandardCharsets.UTF_8));
     assertThat(governs.find()).isTrue();
-    Set<String> left =
-        words(withoutCitations(german.html()).replace(governs.group(1), ""));
+    Set<String> left = words(withoutCitations(german.html()).replace(governs.group(1), ""));
     left.retainAll(foreign);
     assertThat(left).isEmpty();
   }
