@@ -60,7 +60,9 @@ final class Previous {
                     SurveyCode.PREVIOUS_OTHER,
                     KEY,
                     CheckList.quote(written),
-                    CheckList.quote(given.toString()) + ", which is compared with in its place"));
+                    // By its name alone: reports print this, and do not depend on where files lie.
+                    CheckList.quote(String.valueOf(given.getFileName()))
+                        + ", which was given by hand and is compared with in its place"));
   }
 
   private static boolean isSame(String written, Path file, Path given) {

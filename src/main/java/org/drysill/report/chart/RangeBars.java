@@ -1,8 +1,10 @@
 package org.drysill.report.chart;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drysill.assess.Verdict;
@@ -22,7 +24,8 @@ public record RangeBars(ChartText text, Axis axis, List<Row> rows, Map<Verdict, 
   /** Copies the collections. */
   public RangeBars {
     rows = List.copyOf(rows);
-    words = Map.copyOf(words);
+    // In the order of verdicts: that of copied maps differs from process to process.
+    words = Collections.unmodifiableMap(new TreeMap<>(words));
   }
 
   /** The same with the words of the report for verdicts. */
