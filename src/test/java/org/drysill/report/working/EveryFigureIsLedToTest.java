@@ -25,7 +25,6 @@ import org.drysill.report.subject.Subject;
 import org.drysill.report.view.ReportView;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Rounding;
-import org.drysill.report.words.Words;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -96,10 +95,10 @@ class EveryFigureIsLedToTest {
   }
 
   private static String key(Figure figure, Numbers numbers) {
-    return Words.capital(figure.name()) + "|" + numbers.worked(figure.value(), figure.unit());
+    return figure.working().formula() + "|" + numbers.worked(figure.value(), figure.unit());
   }
 
-  /** In which families the appendix tells a figure, by its name and value there. */
+  /** In which families the appendix tells a figure, by its formula and value. */
   private static Map<String, Set<String>> families(List<Section> sections) {
     Map<String, Set<String>> families = new HashMap<>();
     sections.stream()
@@ -113,7 +112,7 @@ class EveryFigureIsLedToTest {
   private static void note(
       Map<String, Set<String>> families, WorkingFamily family, WorkingEntry entry) {
     families
-        .computeIfAbsent(entry.name() + "|" + entry.value(), k -> new HashSet<>())
+        .computeIfAbsent(family.formula() + "|" + entry.value(), k -> new HashSet<>())
         .addAll(Arrays.asList(family.number()));
   }
 }
