@@ -82,9 +82,10 @@ final class ResultTexts {
     return sentence(UNIT_OF_THE_CODE.matcher(meaning).replaceAll("")) + " Unit: " + words + ".";
   }
 
-  /** The units in which a component's figures stand in the file. */
+  /** The units in which a component's figures stand in the file; any where none is kept. */
   List<JsonUnit> units(Class<?> type, String component) {
-    String names = said(units, name(type) + "." + component);
+    String listed = units.getProperty(name(type) + "." + component);
+    String names = listed == null ? ANY : listed;
     Stream<Unit> all =
         names.equals(ANY)
             ? Arrays.stream(Unit.values())
