@@ -153,5 +153,4 @@ class WhereverItLiesTest {
     assertThat(process.exitValue()).as(Files.readString(said, StandardCharsets.UTF_8)).isZero();
     assertThat(Files.readAllBytes(there)).isEqualTo(Files.readAllBytes(here));
   }
-
 }
