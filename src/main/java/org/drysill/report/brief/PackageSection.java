@@ -33,6 +33,7 @@ final class PackageSection implements BriefChapter {
     List<Row> rows = new ArrayList<>();
     rows.add(row(desk, desk.say("packages.today"), found.today()));
     List<MeasurePackage> shown = new ArrayList<>(found.best());
+    found.onceTested().ifPresent(shown::add);
     found.beyondBudget().ifPresent(shown::add);
     found.dryGlass().ifPresent(shown::add);
     shown.forEach(p -> rows.add(row(desk, name(desk, p), p)));
