@@ -35,4 +35,12 @@ class FirstPageTest {
         .anyMatch(line -> line.matches(".*0\\.\\d+ \\(0\\.\\d+–[01]\\.\\d+\\) 0\\.\\d+.* not told"))
         .anyMatch(line -> line.matches("[^0-9]*\\(0\\.\\d+–[01]\\.\\d+\\)"));
   }
+
+  /** Nothing of how the program keeps things gets into a sentence. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void words_are_words(String name) {
+    assertThat(Rendered.example(name).words())
+        .doesNotContainPattern("\\b[A-Z][A-Za-z]*\\[[a-z]\\w*=|Optional[.\\[]|@[0-9a-f]{5,}");
+  }
 }

@@ -61,7 +61,7 @@ class PackagesReportTest {
         .contains(
             "Whatisbestdonetogether",
             "packages,eachmonthbymonthatlikelyvalues",
-            "Thebestpackages,andthehomeasitis",
+            "Thebestpackages,andthehomeoncemended",
             "PackageAintheorderoftheworks",
             "Inthecoldestmonththeroomswithcoldplacesthenhold",
             "Notcountedinmoney.",
@@ -73,6 +73,18 @@ class PackagesReportTest {
             "Everymeasurebyitself")
         .doesNotContain("null", "NaN");
     assertThat(report.outside()).isEmpty();
+  }
+
+  @Test
+  void the_terrace_is_told_what_is_best_once_a_spillage_test_is_passed() {
+    Rendered report = Rendered.example("1930s-terrace");
+    Map<?, ?> packages = (Map<?, ?>) options(report).get("packages");
+    List<String> tested = titles(((Map<?, ?>) packages.get("once_tested")).get("steps"));
+    assertThat(tested).anyMatch(title -> title.contains("xtract fan"));
+    assertThat(report.words())
+        .containsPattern(
+            "Once a spillage test is passed\\. .* than A, all in all: .*A has both in \\d+ of 100"
+                + " cases\\.");
   }
 
   @Test

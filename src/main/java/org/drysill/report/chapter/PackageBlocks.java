@@ -376,7 +376,7 @@ final class PackageBlocks {
                       + " "
                       + why(p)
                       + " A has both in "
-                      + cases(packages.best().get(0).spread().enough())
+                      + Math.round(100 * packages.best().get(0).spread().enough().share())
                       + " of 100 cases.");
             });
   }
