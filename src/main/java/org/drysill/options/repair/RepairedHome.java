@@ -98,9 +98,10 @@ public record RepairedHome(Assessment today, Assessment then) {
         today.assumptions());
   }
 
-  /** The mean of the heated rooms by volume. */
+  /** The mean of the heated rooms by volume; of all rooms where none is heated. */
   private static Range ofHome(Home home, RepairedZones zones) {
-    List<RoomFacts> rooms = home.rooms().stream().filter(RoomFacts::heated).toList();
+    List<RoomFacts> heated = home.rooms().stream().filter(RoomFacts::heated).toList();
+    List<RoomFacts> rooms = heated.isEmpty() ? home.rooms() : heated;
     return new Range(
         mean(rooms, r -> zones.ratio(r.id()).low()),
         mean(rooms, r -> zones.ratio(r.id()).likely()),

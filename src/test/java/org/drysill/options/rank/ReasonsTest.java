@@ -94,7 +94,8 @@ class ReasonsTest {
                 .replace("doors: [", "doors: [{to: kitchen, undercut: 3 mm, width: 760 mm}, "));
     assertThat(OptionsFixtures.find(doors, "door-undercut.hall").reasons())
         .contains("It gives 2 openings for air the size that is asked and lacking today.");
-    assertThat(OptionsFixtures.find(options, "continuous-extract.bathroom").reasons())
+    var flat = OptionsFixtures.study(OptionsFixtures.text("small-flat"));
+    assertThat(OptionsFixtures.find(flat, "continuous-extract.bathroom").reasons())
         .anyMatch(r -> r.startsWith("Set to 8.0 l/s, it gives its room the extract"));
     assertThat(OptionsFixtures.find(options, "window-ventilator").reasons().get(0))
         .matches(".* months .*of mould risk a year at \\d walls and corners; .* of it\\.");

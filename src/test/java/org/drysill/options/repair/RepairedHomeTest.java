@@ -72,6 +72,14 @@ class RepairedHomeTest {
     assertThat(study(FLAT).repaired()).isEmpty();
   }
 
+  /** Then the air of all rooms counts, and no mean is taken over none. */
+  @Test
+  void a_home_of_which_no_room_is_heated_is_mended_too() {
+    String cold = LEAKING.replaceAll("use: [a-z]+", "use: cellar");
+    assertThat(OptionsFixtures.assess(cold).home().rooms()).noneMatch(r -> r.heated());
+    assertThat(study(cold).repaired()).isPresent();
+  }
+
   @Test
   void a_mended_leak_takes_its_water_out_of_its_room_and_no_more() {
     RepairedHome home = mended(LEAKING, "leak-repair");
