@@ -25,8 +25,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Three editions of one survey: other order, depth and words, the same figures. */
 class EditionsTest {
   /** A printed working: name, value, what was put in. */
+  /** A formula, or a value under the last one. */
   private static final Pattern WORKING =
-      Pattern.compile("<span class=\"working\">w[0-9.]+</span> ([^<]*) <b>(.*?)</b>");
+      Pattern.compile(
+          "<span class=\"formula\">(.*?)</span>"
+              + "|<span class=\"working\">w[0-9.]+</span> [^<]*<b>(.*?)</b>",
+          Pattern.DOTALL);
 
   /** Words that lay a fault at somebody's door. */
   private static final List<String> BLAMING =
@@ -83,23 +87,35 @@ class EditionsTest {
       printed.put(edition, workings(report.report().html()));
     }
     Map<String, Set<String>> survey = printed.get("survey");
-    assertThat(survey).hasSizeGreaterThan(100);
+    assertThat(survey).hasSizeGreaterThan(40);
     for (String other : List.of("record", "remediation")) {
       Set<String> shared = new TreeSet<>(survey.keySet());
       shared.retainAll(printed.get(other).keySet());
       assertThat(shared).hasSizeGreaterThan(survey.size() * 9 / 10);
-      shared.forEach(
-          name -> assertThat(printed.get(other).get(name)).as(name).isEqualTo(survey.get(name)));
+      for (String formula : shared) {
+        Set<String> ours = survey.get(formula);
+        Set<String> theirs = printed.get(other).get(formula);
+        // An edition leads to what it tells: one of the two may have values that the other has not.
+        assertThat(ours.containsAll(theirs) || theirs.containsAll(ours))
+            .as(other + ": " + formula + " " + ours + " " + theirs)
+            .isTrue();
+      }
     }
   }
 
+  /** The values by formula: names are shortened by what stands before them, values are not. */
   private static Map<String, Set<String>> workings(String html) {
     Map<String, Set<String>> values = new TreeMap<>();
     Matcher found = WORKING.matcher(html);
+    String formula = "";
     while (found.find()) {
-      values
-          .computeIfAbsent(found.group(1), name -> new TreeSet<>())
-          .add(found.group(2).replaceAll("<[^>]*>", ""));
+      if (found.group(1) != null) {
+        formula = found.group(1);
+      } else {
+        values
+            .computeIfAbsent(formula, name -> new TreeSet<>())
+            .add(found.group(2).replaceAll("<[^>]*>", ""));
+      }
     }
     return values;
   }

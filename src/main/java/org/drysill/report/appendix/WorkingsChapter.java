@@ -18,8 +18,8 @@ final class WorkingsChapter implements Chapter {
           "",
           "Figures by one formula stand together under it. The first is written"
               + " out. The others leave out what they share with it: words of the name, units,"
-              + " what a symbol stands for and on what a value rests. Sources and remarks printed"
-              + " at an earlier formula are not printed again but named as at that one.");
+              + " what a symbol stands for and on what a value rests. Sources and remarks told at"
+              + " an earlier formula are only named as at that one.");
 
   @Override
   public Optional<Section> write(Desk desk) {
