@@ -74,7 +74,6 @@ class OtherAirTest {
     Assessment dry =
         OptionsFixtures.assess(
             with("bedroom", "bedroom").replaceAll("use: (bathroom|kitchen)", "use: store"));
-    assertThat(air(dry).of(unit(dry)))
-        .allMatch(m -> m.place() == MeasurePlace.HOME);
+    assertThat(air(dry).of(unit(dry))).allMatch(m -> m.place() == MeasurePlace.HOME);
   }
 }
