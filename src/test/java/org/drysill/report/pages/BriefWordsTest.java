@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The short report has words for whatever a home can have, and in German no English ones. */
 class BriefWordsTest {
-  private static final int HOMES = 20;
+  private static final int HOMES = 8;
   private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
   private static final Pattern WANTING = Pattern.compile("(?s)id=\"wanting\">(.*?)</p>");
 
