@@ -2,6 +2,7 @@ package org.drysill.assess;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.drysill.survey.Survey;
 
 /**
@@ -44,5 +45,22 @@ public record Home(
   /** The room with an id of the survey. */
   public Optional<RoomFacts> room(String id) {
     return rooms.stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+
+  /** The same home with each room changed. */
+  public Home withRooms(UnaryOperator<RoomFacts> change) {
+    return new Home(
+        survey,
+        floorArea,
+        volume,
+        storeys,
+        bedrooms,
+        occupants,
+        setpoint,
+        n50,
+        climate,
+        rooms.stream().map(change).toList(),
+        money,
+        assumptions);
   }
 }

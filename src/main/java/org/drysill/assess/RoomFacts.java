@@ -55,4 +55,9 @@ public record RoomFacts(
           true;
     };
   }
+
+  /** The same facts of a room of which something else was written down. */
+  public RoomFacts with(Room changed) {
+    return new RoomFacts(changed, name, floorArea, height, volume, setpoint);
+  }
 }

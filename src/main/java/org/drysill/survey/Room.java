@@ -102,4 +102,52 @@ public record Room(
     fans = List.copyOf(fans);
     photos = List.copyOf(photos);
   }
+
+  /** The same room with other fans. */
+  public Room with(List<Fan> fans) {
+    return new Room(
+        id,
+        name,
+        use,
+        floorArea,
+        height,
+        storey,
+        setpoint,
+        externalWall,
+        added,
+        readings,
+        logger,
+        doors,
+        windows,
+        coldSpots,
+        walls,
+        moistureSources,
+        fans,
+        photos,
+        notes);
+  }
+
+  /** The same room with other windows, cold spots and walls. */
+  public Room with(List<Window> windows, List<ColdSpot> coldSpots, List<Wall> walls) {
+    return new Room(
+        id,
+        name,
+        use,
+        floorArea,
+        height,
+        storey,
+        setpoint,
+        externalWall,
+        added,
+        readings,
+        logger,
+        doors,
+        windows,
+        coldSpots,
+        walls,
+        moistureSources,
+        fans,
+        photos,
+        notes);
+  }
 }

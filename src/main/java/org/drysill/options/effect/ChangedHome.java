@@ -11,7 +11,6 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.physics.Range;
 import org.drysill.survey.ColdSpot;
 import org.drysill.survey.ColdSpotKind;
-import org.drysill.survey.Room;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
 import org.drysill.yaml.Quantity;
@@ -22,36 +21,38 @@ final class ChangedHome {
 
   /** The home with a glazing in some of its windows; what was read on the old panes is dropped. */
   static Home glazed(Home home, List<String> windows, String glazing) {
-    return withRooms(
-        home,
+    return home.withRooms(
         facts ->
-            with(
-                facts,
-                facts.room().windows().stream()
-                    .map(w -> windows.contains(w.id()) ? glazed(w, glazing) : w)
-                    .toList(),
-                facts.room().coldSpots(),
-                facts.room().walls()));
+            facts.with(
+                facts
+                    .room()
+                    .with(
+                        facts.room().windows().stream()
+                            .map(w -> windows.contains(w.id()) ? glazed(w, glazing) : w)
+                            .toList(),
+                        facts.room().coldSpots(),
+                        facts.room().walls())));
   }
 
   /** The home with some of its cold spots changed. */
   static Home warmer(Home home, List<String> spots, UnaryOperator<ColdSpot> warmer) {
-    return withRooms(
-        home,
+    return home.withRooms(
         facts ->
-            with(
-                facts,
-                facts.room().windows(),
-                facts.room().coldSpots().stream()
-                    .map(s -> spots.contains(s.id()) ? warmer.apply(s) : s)
-                    .toList(),
-                facts.room().walls()));
+            facts.with(
+                facts
+                    .room()
+                    .with(
+                        facts.room().windows(),
+                        facts.room().coldSpots().stream()
+                            .map(s -> spots.contains(s.id()) ? warmer.apply(s) : s)
+                            .toList(),
+                        facts.room().walls())));
   }
 
   /** The home with the walls of some rooms insulated: each then has a factor in place of layers. */
   static Home insulated(
       Home home, List<String> rooms, Function<String, Optional<Range>> factorOfWall) {
-    return withRooms(home, r -> rooms.contains(r.id()) ? insulated(r, factorOfWall) : r);
+    return home.withRooms(r -> rooms.contains(r.id()) ? insulated(r, factorOfWall) : r);
   }
 
   private static RoomFacts insulated(
@@ -60,7 +61,7 @@ final class ChangedHome {
     for (Wall wall : facts.room().walls()) {
       factorOfWall.apply(wall.id()).map(f -> plane(wall, f)).ifPresent(spots::add);
     }
-    return with(facts, facts.room().windows(), spots, List.of());
+    return facts.with(facts.room().with(facts.room().windows(), spots, List.of()));
   }
 
   private static ColdSpot plane(Wall wall, Range factor) {
@@ -84,7 +85,7 @@ final class ChangedHome {
 
   /** The home with some rooms warmer by a number of kelvin. */
   static Home heated(Home home, List<String> rooms, Range kelvin) {
-    return withRooms(home, r -> rooms.contains(r.id()) ? heated(r, kelvin) : r);
+    return home.withRooms(r -> rooms.contains(r.id()) ? heated(r, kelvin) : r);
   }
 
   /** A cold spot with a temperature factor instead of its readings. */
@@ -130,52 +131,5 @@ final class ChangedHome {
         facts.volume(),
         new Figure(
             old.id(), old.name(), old.value().plus(kelvin), old.unit(), old.basis(), old.how()));
-  }
-
-  private static Home withRooms(Home home, UnaryOperator<RoomFacts> change) {
-    return new Home(
-        home.survey(),
-        home.floorArea(),
-        home.volume(),
-        home.storeys(),
-        home.bedrooms(),
-        home.occupants(),
-        home.setpoint(),
-        home.n50(),
-        home.climate(),
-        home.rooms().stream().map(change).toList(),
-        home.money(),
-        home.assumptions());
-  }
-
-  private static RoomFacts with(
-      RoomFacts facts, List<Window> windows, List<ColdSpot> coldSpots, List<Wall> walls) {
-    Room r = facts.room();
-    return new RoomFacts(
-        new Room(
-            r.id(),
-            r.name(),
-            r.use(),
-            r.floorArea(),
-            r.height(),
-            r.storey(),
-            r.setpoint(),
-            r.externalWall(),
-            r.added(),
-            r.readings(),
-            r.logger(),
-            r.doors(),
-            windows,
-            coldSpots,
-            walls,
-            r.moistureSources(),
-            r.fans(),
-            r.photos(),
-            r.notes()),
-        facts.name(),
-        facts.floorArea(),
-        facts.height(),
-        facts.volume(),
-        facts.setpoint());
   }
 }

@@ -7,7 +7,6 @@ import org.drysill.assess.RoomFacts;
 import org.drysill.options.effect.Studied;
 import org.drysill.survey.Fan;
 import org.drysill.survey.FanKind;
-import org.drysill.survey.Room;
 
 /** The fans of a home once those that stood still run again. */
 final class RepairedFans {
@@ -17,52 +16,17 @@ final class RepairedFans {
   static Home of(Home home, List<Studied> repairs) {
     List<String> mended =
         repairs.stream().flatMap(r -> r.replaced().stream()).map(f -> f.fan().id()).toList();
-    return new Home(
-        home.survey(),
-        home.floorArea(),
-        home.volume(),
-        home.storeys(),
-        home.bedrooms(),
-        home.occupants(),
-        home.setpoint(),
-        home.n50(),
-        home.climate(),
-        home.rooms().stream().map(r -> of(r, f -> mended.contains(f.id()))).toList(),
-        home.money(),
-        home.assumptions());
+    return home.withRooms(r -> of(r, f -> mended.contains(f.id())));
   }
 
   private static RoomFacts of(RoomFacts facts, Predicate<Fan> mended) {
-    Room r = facts.room();
-    if (r.fans().stream().noneMatch(mended)) {
-      return facts;
-    }
-    return new RoomFacts(
-        new Room(
-            r.id(),
-            r.name(),
-            r.use(),
-            r.floorArea(),
-            r.height(),
-            r.storey(),
-            r.setpoint(),
-            r.externalWall(),
-            r.added(),
-            r.readings(),
-            r.logger(),
-            r.doors(),
-            r.windows(),
-            r.coldSpots(),
-            r.walls(),
-            r.moistureSources(),
-            r.fans().stream().map(f -> mended.test(f) ? running(f) : f).toList(),
-            r.photos(),
-            r.notes()),
-        facts.name(),
-        facts.floorArea(),
-        facts.height(),
-        facts.volume(),
-        facts.setpoint());
+    List<Fan> fans = facts.room().fans();
+    return fans.stream().noneMatch(mended)
+        ? facts
+        : facts.with(
+            facts
+                .room()
+                .with(fans.stream().map(f -> mended.test(f) ? running(f) : f).toList()));
   }
 
   /** A fan that nobody knows the kind of is taken as one that runs with use. */

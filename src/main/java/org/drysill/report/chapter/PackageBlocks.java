@@ -290,9 +290,7 @@ final class PackageBlocks {
                         now ->
                             " In the coldest month the rooms with cold places then hold "
                                 + numbers.full(then)
-                                + " relative humidity in the mean, "
-                                + baseline
-                                + " "
+                                + " relative humidity in the mean, without it "
                                 + numbers.full(now)
                                 + "."))
         .orElse("");
