@@ -24,9 +24,7 @@ final class RepairedFans {
     return fans.stream().noneMatch(mended)
         ? facts
         : facts.with(
-            facts
-                .room()
-                .with(fans.stream().map(f -> mended.test(f) ? running(f) : f).toList()));
+            facts.room().with(fans.stream().map(f -> mended.test(f) ? running(f) : f).toList()));
   }
 
   /** A fan that nobody knows the kind of is taken as one that runs with use. */
