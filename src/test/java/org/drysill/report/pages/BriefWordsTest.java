@@ -34,9 +34,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The short report has words for whatever a home can have, and in German no English ones. */
 class BriefWordsTest {
   private static final int HOMES = 8;
+
   /** Letters beside figures are no word: part of a digest, or of the name of a version. */
   private static final Pattern WORD =
       Pattern.compile("(?<![\\p{L}\\p{N}])\\p{L}{3,}(?![\\p{L}\\p{N}])");
+
   private static final Pattern WANTING = Pattern.compile("(?s)id=\"wanting\">(.*?)</p>");
 
   /** Words of rule sets' titles, and of the names of files. */
