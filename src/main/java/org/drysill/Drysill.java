@@ -21,6 +21,7 @@ import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.working.Found;
 import org.drysill.survey.Survey;
+import org.drysill.survey.VisitDay;
 import org.drysill.survey.log.Logs;
 import org.drysill.yaml.JsonSchema;
 import org.drysill.yaml.Problem;
@@ -53,7 +54,8 @@ public final class Drysill {
         () ->
             input.visit().flatMap(visit -> assessment.map(a -> NextLines.of(visit, a))).stream()
                 .flatMap(List::stream)
-                .toList());
+                .toList(),
+        input.day());
   }
 
   /** The JSON Schema of surveys. */
@@ -112,7 +114,8 @@ public final class Drysill {
     Input wished = input.as(wishes);
     return new Made(
         wished.visit().map(v -> Study.compose(v, wished.before(), wishes, stages)),
-        input.problems());
+        input.problems(),
+        input.day());
   }
 
   /**
@@ -138,7 +141,8 @@ public final class Drysill {
     Input input = Input.of(file);
     return new MadeSheet(
         input.visit().map(v -> SheetWriter.write(Study.studied(v, input.before()), language, own)),
-        input.problems());
+        input.problems(),
+        input.day());
   }
 
   /**
@@ -153,7 +157,8 @@ public final class Drysill {
     Input input = Input.only(file, earlier).as(wishes);
     return new Made(
         input.visit().map(v -> Study.compose(v, input.before(), wishes, stage -> {})),
-        input.problems());
+        input.problems(),
+        input.day());
   }
 
   /** What identifies the bundled data as a whole, SHA-256 in hexadecimal digits. */
@@ -171,7 +176,9 @@ public final class Drysill {
   public static Compared compare(Path before, Path after) {
     Input input = Input.of(after, before);
     return new Compared(
-        input.visit().map(visit -> new Visits(visit, input.before())), input.problems());
+        input.visit().map(visit -> new Visits(visit, input.before())),
+        input.problems(),
+        input.day());
   }
 
   /**
@@ -182,12 +189,14 @@ public final class Drysill {
    * @param problems errors and warnings
    * @param next what to measure next, in lines; studied only where it is asked for, since it takes
    *     as long as the rest
+   * @param day the day of the visit; empty where the survey does not get that far
    */
   public record Outcome(
       Optional<Assessment> assessment,
       Logs logs,
       List<Problem> problems,
-      Supplier<List<String>> next) {
+      Supplier<List<String>> next,
+      Optional<VisitDay> day) {
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);
@@ -222,8 +231,10 @@ public final class Drysill {
    *
    * @param visits the visits; empty when one of the surveys has an error
    * @param problems errors and warnings of both
+   * @param day the day of the later visit; empty where its survey does not get that far
    */
-  public record Compared(Optional<Visits> visits, List<Problem> problems) {
+  public record Compared(
+      Optional<Visits> visits, List<Problem> problems, Optional<VisitDay> day) {
     /** Copies the list. */
     public Compared {
       problems = List.copyOf(problems);
@@ -258,7 +269,8 @@ public final class Drysill {
      *     language that is wished
      */
     public Report report(ReportWishes wishes) {
-      Input wished = new Input(Optional.of(after), before, List.of()).as(wishes);
+      Input wished =
+          new Input(Optional.of(after), before, List.of(), Optional.empty()).as(wishes);
       return Study.compose(wished.visit().orElseThrow(), wished.before(), wishes, stage -> {});
     }
 
@@ -273,8 +285,9 @@ public final class Drysill {
    *
    * @param report the report; empty when the survey has an error
    * @param problems errors and warnings
+   * @param day the day of the visit; empty where the survey does not get that far
    */
-  public record Made(Optional<Report> report, List<Problem> problems) {
+  public record Made(Optional<Report> report, List<Problem> problems, Optional<VisitDay> day) {
     /** Copies the list. */
     public Made {
       problems = List.copyOf(problems);
@@ -286,8 +299,9 @@ public final class Drysill {
    *
    * @param sheet the sheet; empty when the survey has an error
    * @param problems errors and warnings
+   * @param day the day of the visit; empty where the survey does not get that far
    */
-  public record MadeSheet(Optional<Sheet> sheet, List<Problem> problems) {
+  public record MadeSheet(Optional<Sheet> sheet, List<Problem> problems, Optional<VisitDay> day) {
     /** Copies the list. */
     public MadeSheet {
       problems = List.copyOf(problems);

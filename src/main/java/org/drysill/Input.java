@@ -9,6 +9,7 @@ import org.drysill.reference.ReferenceData;
 import org.drysill.survey.SurveyFile;
 import org.drysill.survey.SurveyReader;
 import org.drysill.survey.SurveyResult;
+import org.drysill.survey.VisitDay;
 import org.drysill.survey.share.ShareCopy;
 import org.drysill.yaml.Problem;
 
@@ -18,8 +19,13 @@ import org.drysill.yaml.Problem;
  * @param visit the visit; empty when a survey has an error
  * @param before the earlier visit, where one belongs to it
  * @param problems errors and warnings of all files
+ * @param day the day of the visit; empty where the survey does not get that far
  */
-record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> problems) {
+record Input(
+    Optional<Visit> visit,
+    Optional<Visit> before,
+    List<Problem> problems,
+    Optional<VisitDay> day) {
   /** Reads a survey, the earlier one that it names, and what each brings of its own. */
   static Input of(Path file) {
     ReferenceData data = ReferenceData.bundled();
@@ -50,7 +56,7 @@ record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> proble
         .forEach(v -> problems.addAll(v.own().problems()));
     boolean usable =
         Stream.of(visit, before).flatMap(Optional::stream).allMatch(v -> v.own().isUsable());
-    return new Input(visit.filter(v -> usable), before, problems);
+    return new Input(visit.filter(v -> usable), before, problems, read.day());
   }
 
   /** With wishes beyond the survey: an edition, a copy to share. */
@@ -58,7 +64,7 @@ record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> proble
     Optional<Visit> wished = visit.map(v -> v.as(wishes));
     return wishes.shared() && wished.isPresent()
         ? shared(wished.get())
-        : new Input(wished, before, problems);
+        : new Input(wished, before, problems, day);
   }
 
   private Input shared(Visit wished) {
@@ -66,6 +72,7 @@ record Input(Optional<Visit> visit, Optional<Visit> before, List<Problem> proble
     return new Input(
         Optional.of(new Visit(copy.of(wished.file()), wished.own().as(copy))),
         before.map(then -> new Visit(copy.ofEarlier(then.file()), then.own().as(copy))),
-        problems);
+        problems,
+        day);
   }
 }

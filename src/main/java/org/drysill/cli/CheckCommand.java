@@ -1,6 +1,8 @@
 package org.drysill.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,9 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Drysill.Outcome outcome = Drysill.check(survey);
     Surveys.print(console, outcome.problems(), !talk.quiet);
+    if (!talk.quiet) {
+      Surveys.warn(console, outcome.day(), LocalDate.now(ZoneId.systemDefault()));
+    }
     if (outcome.assessment().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }

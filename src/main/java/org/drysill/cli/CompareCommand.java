@@ -3,14 +3,14 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.Report;
-import org.drysill.report.language.LanguageProblem;
-import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sign.KeyRefused;
 import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Command;
@@ -90,20 +90,16 @@ final class CompareCommand implements Callable<Integer> {
     if (!new Targets(spec, console).areThere(List.of(before, after), output, json, html)) {
       return ExitStatus.MACHINE_FAILED.code();
     }
-    try {
-      return compared(wish.wishes(), sign.key(secrets));
-    } catch (TemplateProblem | LanguageProblem wrong) {
-      console.complain(wrong.getMessage());
-      return ExitStatus.WRONG_USE.code();
-    } catch (IOException refused) {
-      console.complain("cannot read: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+    return new Attempt(console).making(() -> compared(wish.wishes(), sign.key(secrets)));
   }
 
-  private int compared(ReportWishes wishes, Optional<SigningKey> key) throws IOException {
+  private int compared(ReportWishes wishes, Optional<SigningKey> key)
+      throws IOException, KeyRefused {
     Drysill.Compared compared = Drysill.compare(before, after);
     Surveys.print(console, compared.problems(), talk.verbose);
+    if (!talk.quiet) {
+      Surveys.warn(console, compared.day(), LocalDate.now(ZoneId.systemDefault()));
+    }
     if (compared.visits().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
@@ -115,12 +111,8 @@ final class CompareCommand implements Callable<Integer> {
       return ExitStatus.DONE.code();
     }
     Report report = visits.report(wishes);
-    try {
-      return written(report, sign.signed(report.pdf(), key));
-    } catch (KeyRefused refused) {
-      console.complain("the key " + refused.getMessage() + "; nothing was written");
-      return ExitStatus.WRONG_USE.code();
-    }
+    byte[] signed = sign.signed(report.pdf(), key);
+    return new Attempt(console).writing(() -> write(report, signed));
   }
 
   private boolean isOneFile() {
@@ -142,13 +134,8 @@ final class CompareCommand implements Callable<Integer> {
     new CompareText(console, visits.assessment()).print();
   }
 
-  private int written(Report report, byte[] pdf) {
-    try {
-      new Written(report).to(output, pdf, json, html);
-    } catch (IOException refused) {
-      console.complain("cannot write: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+  private int write(Report report, byte[] pdf) throws IOException {
+    new Written(report).to(output, pdf, json, html);
     if (output != null && !talk.quiet) {
       console.say(output.toString());
     }

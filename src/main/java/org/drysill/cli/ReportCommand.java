@@ -3,14 +3,14 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.report.Report;
-import org.drysill.report.language.LanguageProblem;
-import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sign.KeyRefused;
 import org.drysill.report.sign.SigningKey;
 import picocli.CommandLine.Command;
@@ -71,43 +71,25 @@ final class ReportCommand implements Callable<Integer> {
     if (!new Targets(spec, console).areThere(List.of(survey), pdf, json, html)) {
       return ExitStatus.MACHINE_FAILED.code();
     }
-    try {
-      return made(wish.wishes(), sign.key(secrets));
-    } catch (TemplateProblem | LanguageProblem wrong) {
-      console.complain(wrong.getMessage());
-      return ExitStatus.WRONG_USE.code();
-    } catch (IOException refused) {
-      console.complain("cannot read: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+    return new Attempt(console).making(() -> made(wish.wishes(), sign.key(secrets)));
   }
 
-  private int made(ReportWishes wishes, Optional<SigningKey> key) throws IOException {
+  private int made(ReportWishes wishes, Optional<SigningKey> key) throws IOException, KeyRefused {
     StageTimes times = new StageTimes();
     Drysill.Made made = Drysill.report(survey, wishes, times);
     if (talk.verbose) {
       times.lines().forEach(console::say);
     }
     Surveys.print(console, made.problems(), talk.verbose);
+    if (!talk.quiet) {
+      Surveys.warn(console, made.day(), LocalDate.now(ZoneId.systemDefault()));
+    }
     if (made.report().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
     Report report = made.report().get();
-    try {
-      return written(report, sign.signed(report.pdf(), key));
-    } catch (KeyRefused refused) {
-      console.complain("the key " + refused.getMessage() + "; nothing was written");
-      return ExitStatus.WRONG_USE.code();
-    }
-  }
-
-  private int written(Report report, byte[] bytes) {
-    try {
-      return write(report, bytes);
-    } catch (IOException refused) {
-      console.complain("cannot write: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+    byte[] signed = sign.signed(report.pdf(), key);
+    return new Attempt(console).writing(() -> write(report, signed));
   }
 
   private int write(Report report, byte[] bytes) throws IOException {

@@ -4,13 +4,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
 import org.drysill.report.Output;
 import org.drysill.report.language.Language;
 import org.drysill.report.page.OwnTemplates;
-import org.drysill.report.page.TemplateProblem;
 import org.drysill.report.sheet.Sheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,29 +84,21 @@ final class SheetCommand implements Callable<Integer> {
     if (!new Targets(spec, console).areThere(List.of(survey), pdf, html)) {
       return ExitStatus.MACHINE_FAILED.code();
     }
-    try {
-      return made(chosen, templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates));
-    } catch (TemplateProblem wrong) {
-      console.complain(wrong.getMessage());
-      return ExitStatus.WRONG_USE.code();
-    } catch (IOException refused) {
-      console.complain("cannot read: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+    return new Attempt(console)
+        .making(
+            () -> made(chosen, templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates)));
   }
 
   private int made(Language chosen, OwnTemplates own) {
     Drysill.MadeSheet made = Drysill.sheet(survey, chosen, own);
     Surveys.print(console, made.problems(), talk.verbose);
+    if (!talk.quiet) {
+      Surveys.warn(console, made.day(), LocalDate.now(ZoneId.systemDefault()));
+    }
     if (made.sheet().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
-    try {
-      return write(made.sheet().get(), chosen);
-    } catch (IOException refused) {
-      console.complain("cannot write: " + refused.getMessage());
-      return ExitStatus.MACHINE_FAILED.code();
-    }
+    return new Attempt(console).writing(() -> write(made.sheet().get(), chosen));
   }
 
   private int write(Sheet sheet, Language chosen) throws IOException {

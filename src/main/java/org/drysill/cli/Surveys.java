@@ -1,7 +1,9 @@
 package org.drysill.cli;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.survey.VisitDay;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.ProblemText;
 
@@ -18,6 +20,17 @@ final class Surveys {
       }
     }
     count(errors).ifPresent(line -> console.complain(console.strong(line)));
+  }
+
+  /**
+   * Warns of a visit that is yet to come, a slip of the year more often than not.
+   *
+   * @param day the day of the visit, where the survey gets that far
+   * @param today what day it is here
+   */
+  static void warn(Console console, Optional<VisitDay> day, LocalDate today) {
+    day.flatMap(visit -> visit.problemOn(today))
+        .ifPresent(problem -> console.complain(ProblemText.of(problem)));
   }
 
   /** True where a problem with this code is among them. */

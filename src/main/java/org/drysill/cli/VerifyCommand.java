@@ -11,6 +11,7 @@ import org.drysill.report.evidence.NotAReport;
 import org.drysill.verify.Statement;
 import org.drysill.verify.Verification;
 import org.drysill.verify.Verified;
+import org.drysill.yaml.FileTrouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,7 +59,7 @@ final class VerifyCommand implements Callable<Integer> {
   public Integer call() {
     try {
       if (!Files.isRegularFile(report)) {
-        return refused("is not there");
+        return refused(Files.isDirectory(report) ? "is a folder" : "is not there");
       }
       if (Files.size(report) > MOST_BYTES) {
         return refused("is larger than " + MOST_BYTES / 1024 / 1024 + " MB");
@@ -67,7 +68,7 @@ final class VerifyCommand implements Callable<Integer> {
     } catch (NotAReport none) {
       return refused(none.getMessage());
     } catch (IOException failed) {
-      console.complain("cannot check: " + failed.getMessage());
+      console.complain("cannot check: " + FileTrouble.of(failed));
       return ExitStatus.MACHINE_FAILED.code();
     }
   }

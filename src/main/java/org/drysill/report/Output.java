@@ -2,9 +2,11 @@ package org.drysill.report;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import org.drysill.yaml.FileTrouble;
 
 /** Writes a file whole or not at all: to a temporary file beside it, then moved into place. */
 public final class Output {
@@ -22,8 +24,22 @@ public final class Output {
     try {
       Files.write(part, content);
       move(part, target);
-    } finally {
+    } catch (IOException failed) {
+      discard(part);
+      // In the name of the file that was asked for, which the part beside it is not.
+      FileSystemException told =
+          new FileSystemException(target.toString(), null, FileTrouble.why(failed));
+      told.initCause(failed);
+      throw told;
+    }
+  }
+
+  /** A part that was never begun, for its name is refused, cannot be discarded either. */
+  private static void discard(Path part) {
+    try {
       Files.deleteIfExists(part);
+    } catch (IOException neverBegun) {
+      // What failed first is what a person can mend, and is told.
     }
   }
 

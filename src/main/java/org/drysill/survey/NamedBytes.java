@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyCode;
+import org.drysill.yaml.FileTrouble;
 import org.drysill.yaml.NamedFiles;
 
 /**
@@ -57,7 +58,11 @@ final class NamedBytes {
         files.put(written, Files.readAllBytes(file));
       }
     } catch (IOException closed) {
-      list.add(SurveyCode.FILE_UNREADABLE, key, CheckList.quote(written), "a readable file");
+      list.add(
+          SurveyCode.FILE_UNREADABLE,
+          key,
+          CheckList.quote(written) + ": " + FileTrouble.why(closed),
+          "a readable file");
     }
   }
 

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyCode;
+import org.drysill.yaml.FileTrouble;
 
 /**
  * The earlier survey of the same home. Its path is the one that may leave the folder of the survey;
@@ -16,6 +17,7 @@ import org.drysill.survey.check.SurveyCode;
 final class Previous {
   private static final String KEY = "visit.previous";
   private static final String DATE = "visit.date";
+  private static final String EARLIER = "the file of an earlier survey";
 
   private Previous() {}
 
@@ -32,14 +34,17 @@ final class Previous {
         return unusable(written, "a path relative to this file", list);
       }
       if (!Files.isRegularFile(earlier)) {
-        return unusable(written, "the file of an earlier survey", list);
+        String why = Files.isDirectory(earlier) ? ", which is a folder" : ": no such file";
+        return unusable(written + why, EARLIER, list);
       }
       if (Files.isSameFile(earlier, file)) {
-        return unusable(written + ", which is this file", "the file of an earlier survey", list);
+        return unusable(written + ", which is this file", EARLIER, list);
       }
       return Optional.of(earlier);
-    } catch (InvalidPathException | IOException notOne) {
-      return unusable(written, "the file of an earlier survey", list);
+    } catch (InvalidPathException notOne) {
+      return unusable(written + ", which is no path", EARLIER, list);
+    } catch (IOException closed) {
+      return unusable(written + ": " + FileTrouble.why(closed), EARLIER, list);
     }
   }
 

@@ -96,7 +96,7 @@ public final class SurveyReader {
     return source
         .text()
         .map(text -> read(file, name, text, source.marked(), earlier))
-        .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems()));
+        .orElseGet(() -> new SurveyResult(Optional.empty(), source.problems(), Optional.empty()));
   }
 
   private SurveyResult read(Path file, String name, String text, boolean marked, Earlier which) {
@@ -140,7 +140,8 @@ public final class SurveyReader {
                         pictures,
                         folder,
                         false)),
-        problems);
+        problems,
+        reading.draft().map(s -> new VisitDay(s.visit().date(), reading.places())));
   }
 
   /** With the names of measures that the survey brings itself; looked for only where it may. */

@@ -2,6 +2,7 @@ package org.drysill.yaml;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
 import org.drysill.yaml.ProblemList.Finding;
 import org.drysill.yaml.units.Units;
 
@@ -9,6 +10,11 @@ import org.drysill.yaml.units.Units;
 final class Bounds {
   /** Relative slack for values that were converted from another unit than the bounds. */
   private static final double SLACK = 1e-9;
+
+  /** Years as the schema has them too; any other is a slip of the pen. */
+  private static final int FIRST_YEAR = 1900;
+
+  private static final int LAST_YEAR = 2099;
 
   private Bounds() {}
 
@@ -24,6 +30,24 @@ final class Bounds {
       complaints.add(YamlCode.IMPLAUSIBLE, spot, finding(key, value, key.low(), key.high(), true));
     }
     return true;
+  }
+
+  /** Complains about a day of no year in which anybody takes readings, and returns false. */
+  static boolean isPossible(LocalDate day, Spot spot, Complaints complaints) {
+    if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+      return true;
+    }
+    complaints.add(
+        YamlCode.IMPOSSIBLE,
+        spot,
+        Finding.of(
+            day.toString(),
+            Expectation.about(spot.key())
+                + "a day of the years "
+                + FIRST_YEAR
+                + " to "
+                + LAST_YEAR));
+    return false;
   }
 
   /** The bound of what is possible, in the kept unit. */

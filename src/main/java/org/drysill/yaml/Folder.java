@@ -58,14 +58,21 @@ public final class Folder {
       return Optional.of(
           new Refusal(
               YamlCode.NO_SUCH_FILE,
-              Finding.quoted(written, "an existing file, its path relative to this one")
+              Finding.of(
+                      Finding.quote(written)
+                          + (Files.isDirectory(target) ? ", which is a folder" : ""),
+                      "an existing file, its path relative to this one")
                   .meant(neighbour(folder, written))));
     }
     try {
       boolean inside = target.toRealPath().startsWith(folder.toRealPath());
       return inside ? Optional.empty() : leaves(written);
     } catch (IOException unreadable) {
-      return leaves(written);
+      return Optional.of(
+          new Refusal(
+              YamlCode.NO_SUCH_FILE,
+              Finding.of(
+                  Finding.quote(written) + ": " + FileTrouble.why(unreadable), "a readable file")));
     }
   }
 

@@ -68,7 +68,8 @@ final class ScalarReader {
   private Optional<Object> day(Shape shape, String text, Spot spot) {
     try {
       if (DAY.matcher(text).matches()) {
-        return Optional.of(LocalDate.parse(text));
+        LocalDate day = LocalDate.parse(text);
+        return Bounds.isPossible(day, spot, complaints) ? Optional.of(day) : Optional.empty();
       }
     } catch (DateTimeException noSuchDay) {
       return complaints.wrong(YamlCode.NOT_A_DATE, spot, shape, Finding.quote(text));
@@ -86,7 +87,10 @@ final class ScalarReader {
           Optional.ofNullable(parts.group(2))
               .map(t -> t.indexOf(':') == 1 ? "0" + t : t)
               .map(LocalTime::parse);
-      return Optional.of(new Moment(LocalDate.parse(parts.group(1)), time));
+      LocalDate day = LocalDate.parse(parts.group(1));
+      return Bounds.isPossible(day, spot, complaints)
+          ? Optional.of(new Moment(day, time))
+          : Optional.empty();
     } catch (DateTimeException noSuchMoment) {
       return complaints.wrong(YamlCode.NOT_A_DATE, spot, shape, Finding.quote(text));
     }

@@ -50,8 +50,8 @@ public record TextFile(Optional<String> text, boolean marked, List<Problem> prob
     } catch (NoSuchFileException missing) {
       return refused(name, YamlCode.UNREADABLE, Finding.of("no such file", "an existing file"));
     } catch (IOException closed) {
-      return refused(
-          name, YamlCode.UNREADABLE, Finding.of("a file that cannot be read", "a readable file"));
+      String found = "a file that cannot be read: " + FileTrouble.why(closed);
+      return refused(name, YamlCode.UNREADABLE, Finding.of(found, "a readable file"));
     }
   }
 

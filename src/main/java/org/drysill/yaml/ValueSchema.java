@@ -10,9 +10,9 @@ import java.util.function.Function;
 /** Writes the part of a schema that says which values may stand at a key. */
 final class ValueSchema {
   private static final String QUANTITY = "^[^0-9½¼¾⅓⅔⅛⅜⅝⅞A-Za-z]*([A-Z]{3} ?)?[0-9½¼¾⅓⅔⅛⅜⅝⅞].*$";
-  private static final String DAY = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
+  private static final String DAY = "^(19|20)[0-9]{2}-[0-9]{2}-[0-9]{2}$";
   private static final String MOMENT =
-      "^[0-9]{4}-[0-9]{2}-[0-9]{2}([Tt ] *[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?)?$";
+      "^(19|20)[0-9]{2}-[0-9]{2}-[0-9]{2}([Tt ] *[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?)?$";
 
   private final JsonGenerator out;
   private final Vocabularies vocabularies;

@@ -7,7 +7,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.survey.Fan;
+import org.drysill.survey.Filter;
 import org.drysill.survey.Instrument;
+import org.drysill.survey.Prices;
 import org.drysill.survey.Room;
 import org.drysill.survey.Survey;
 import org.drysill.survey.TimelineEvent;
@@ -17,6 +19,9 @@ import org.drysill.yaml.Moment;
 final class DateChecks {
   private static final int MOST_DAYS_FROM_VISIT = 1;
   private static final int CALIBRATION_MONTHS = 12;
+
+  /** A survey may be kept up to date after its visit, but not for long; judgement. */
+  private static final int MOST_MONTHS_AFTER = 12;
 
   private final LocalDate visit;
   private final CheckList list;
@@ -30,6 +35,8 @@ final class DateChecks {
     DateChecks checks = new DateChecks(survey.visit().date(), list);
     each(survey.visit().instruments(), "visit.instruments", checks::calibration);
     checks.timeline(survey.visit().timeline());
+    each(survey.visit().timeline(), "visit.timeline", (e, at) -> checks.notLongAfter(e.date(), at));
+    survey.prices().flatMap(Prices::date).ifPresent(day -> checks.notLongAfter(day, "prices"));
     each(survey.outdoorReadings(), "outdoor_readings", (r, path) -> checks.near(r.at(), path));
     each(survey.rooms(), "rooms", checks::room);
   }
@@ -51,6 +58,10 @@ final class DateChecks {
     fan.measuredFlow().ifPresent(f -> near(f.at(), path + ".measured_flow"));
     fan.boostFlow().ifPresent(f -> near(f.at(), path + ".boost_flow"));
     each(fan.heatRecoveryTests(), path + ".heat_recovery_tests", (t, at) -> near(t.at(), at));
+    fan.filter()
+        .flatMap(Filter::changed)
+        .filter(this::isLongAfter)
+        .ifPresent(day -> longAfter(day, path + ".filter.changed"));
   }
 
   private void near(Optional<Moment> at, String path) {
@@ -63,6 +74,24 @@ final class DateChecks {
                     path + ".at",
                     day.toString(),
                     "a day near the visit of " + visit));
+  }
+
+  private void notLongAfter(LocalDate day, String path) {
+    if (isLongAfter(day)) {
+      longAfter(day, path + ".date");
+    }
+  }
+
+  private boolean isLongAfter(LocalDate day) {
+    return day.isAfter(visit.plusMonths(MOST_MONTHS_AFTER));
+  }
+
+  private void longAfter(LocalDate day, String key) {
+    list.add(
+        SurveyCode.LONG_AFTER_VISIT,
+        key,
+        day.toString(),
+        "a day up to twelve months after the visit of " + visit);
   }
 
   private void calibration(Instrument instrument, String path) {

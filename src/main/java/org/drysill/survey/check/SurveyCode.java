@@ -91,7 +91,11 @@ public enum SurveyCode implements ProblemCode {
   /** Or cut off, or of colours that are for a press. */
   PHOTO_DAMAGED("S041", ERROR, "A photograph that cannot be decoded"),
   /** Told from its header, before it is decoded. */
-  PHOTO_TOO_LARGE("S042", ERROR, "A photograph with too many dots");
+  PHOTO_TOO_LARGE("S042", ERROR, "A photograph with too many dots"),
+  /** Told on the terminal alone, for the report knows no clock. */
+  VISIT_TO_COME("S043", WARNING, "A visit that is yet to come"),
+  /** More than twelve months. */
+  LONG_AFTER_VISIT("S044", WARNING, "A day long after the visit");
 
   private final String code;
   private final Severity severity;

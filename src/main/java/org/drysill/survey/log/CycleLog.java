@@ -2,6 +2,7 @@ package org.drysill.survey.log;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.survey.CycleLogger;
 import org.drysill.yaml.Problem;
 
@@ -25,6 +26,12 @@ public record CycleLog(
   /** Copies the list. */
   public CycleLog {
     problems = List.copyOf(problems);
+  }
+
+  /** The same, with one more problem. */
+  public CycleLog with(Problem another) {
+    List<Problem> all = Stream.concat(problems.stream(), Stream.of(another)).toList();
+    return new CycleLog(logger, sha256, samples, account, all);
   }
 
   @Override

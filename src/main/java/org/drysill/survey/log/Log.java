@@ -2,6 +2,7 @@ package org.drysill.survey.log;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.survey.Logger;
 import org.drysill.yaml.Problem;
 
@@ -21,6 +22,12 @@ public record Log(
   /** Copies the list. */
   public Log {
     problems = List.copyOf(problems);
+  }
+
+  /** The same, with one more problem. */
+  public Log with(Problem another) {
+    List<Problem> all = Stream.concat(problems.stream(), Stream.of(another)).toList();
+    return new Log(logger, sha256, content, all);
   }
 
   @Override

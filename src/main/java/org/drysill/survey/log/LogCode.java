@@ -24,7 +24,9 @@ public enum LogCode implements ProblemCode {
   /** 68 where nothing says of what. */
   UNIT_AMBIGUOUS("L009", "A log whose temperatures may be in °F"),
   /** A quotation mark that is never closed. */
-  BROKEN_QUOTES("L010", "A log that breaks off within quotation marks");
+  BROKEN_QUOTES("L010", "A log that breaks off within quotation marks"),
+  /** It is used all the same. */
+  FAR_FROM_VISIT("L011", "A log of another time than the visit");
 
   private final String code;
   private final String meaning;

@@ -34,9 +34,15 @@ final class CycleLogReader {
     Path file = folder.resolve(logger.file());
     try (HashedStream bytes = new HashedStream(Files.newInputStream(file))) {
       return read(logger, file, bytes, zoneOfOthers);
-    } catch (IOException | UncheckedIOException closed) {
-      return unusable(logger, "", Refusals.unreadable(logger.file()));
+    } catch (IOException closed) {
+      return unreadable(logger, closed);
+    } catch (UncheckedIOException closed) {
+      return unreadable(logger, closed.getCause());
     }
+  }
+
+  private static CycleLog unreadable(CycleLogger logger, IOException closed) {
+    return unusable(logger, "", Refusals.unreadable(logger.file(), closed));
   }
 
   private CycleLog read(

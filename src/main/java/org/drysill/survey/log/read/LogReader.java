@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,15 +49,26 @@ public final class LogReader {
             .flatMap(logger -> logger.zone().stream())
             .map(ZoneId::of)
             .findFirst();
+    LocalDate visit = survey.visit().date();
     Map<String, Log> rooms = new LinkedHashMap<>();
     for (Room room : survey.rooms()) {
-      room.logger().ifPresent(logger -> rooms.put(room.id(), read(logger, zone)));
+      room.logger().ifPresent(logger -> rooms.put(room.id(), dated(logger, zone, visit)));
     }
     Map<CycleLogger, CycleLog> cycles = new LinkedHashMap<>();
     CycleLogReader reader = new CycleLogReader(folder, limits);
     cycleLoggers(survey)
-        .forEach(logger -> cycles.computeIfAbsent(logger, l -> reader.read(l, zone)));
-    return new Logs(rooms, survey.outdoorLogger().map(logger -> read(logger, zone)), cycles);
+        .forEach(logger -> cycles.computeIfAbsent(logger, l -> dated(reader.read(l, zone), visit)));
+    return new Logs(
+        rooms, survey.outdoorLogger().map(logger -> dated(logger, zone, visit)), cycles);
+  }
+
+  private Log dated(Logger logger, Optional<ZoneId> zone, LocalDate visit) {
+    Log log = read(logger, zone);
+    return FarFromVisit.of(log, visit).map(log::with).orElse(log);
+  }
+
+  private static CycleLog dated(CycleLog log, LocalDate visit) {
+    return FarFromVisit.of(log, visit).map(log::with).orElse(log);
   }
 
   /** True where a survey names a log. */
@@ -84,10 +96,16 @@ public final class LogReader {
     Path file = folder.resolve(logger.file());
     try (HashedStream bytes = new HashedStream(Files.newInputStream(file))) {
       return read(logger, file, bytes, zoneOfOthers);
-    } catch (IOException | UncheckedIOException closed) {
-      Problem problem = Refusals.unreadable(logger.file());
-      return new Log(logger, "", Optional.empty(), List.of(problem));
+    } catch (IOException closed) {
+      return unreadable(logger, closed);
+    } catch (UncheckedIOException closed) {
+      return unreadable(logger, closed.getCause());
     }
+  }
+
+  private static Log unreadable(Logger logger, IOException closed) {
+    Problem problem = Refusals.unreadable(logger.file(), closed);
+    return new Log(logger, "", Optional.empty(), List.of(problem));
   }
 
   private Log read(Logger logger, Path file, HashedStream bytes, Optional<ZoneId> zoneOfOthers)

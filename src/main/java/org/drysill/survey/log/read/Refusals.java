@@ -1,8 +1,10 @@
 package org.drysill.survey.log.read;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.survey.log.LogCode;
+import org.drysill.yaml.FileTrouble;
 import org.drysill.yaml.Place;
 import org.drysill.yaml.Problem;
 
@@ -22,9 +24,10 @@ final class Refusals {
   }
 
   /** A file that is gone, closed, or broken off by the machine. */
-  static Problem unreadable(String file) {
+  static Problem unreadable(String file, IOException closed) {
+    String found = "a file that cannot be read: " + FileTrouble.why(closed);
     return new Refusals(file, List.of())
-        .at(1, LogCode.UNREADABLE, "a file that cannot be read", "a readable file")
+        .at(1, LogCode.UNREADABLE, found, "a readable file")
         .problem();
   }
 
