@@ -196,7 +196,8 @@ public final class Drysill {
       Logs logs,
       List<Problem> problems,
       Supplier<List<String>> next,
-      Optional<VisitDay> day) {
+      Optional<VisitDay> day)
+      implements Dated {
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);
@@ -233,8 +234,8 @@ public final class Drysill {
    * @param problems errors and warnings of both
    * @param day the day of the later visit; empty where its survey does not get that far
    */
-  public record Compared(
-      Optional<Visits> visits, List<Problem> problems, Optional<VisitDay> day) {
+  public record Compared(Optional<Visits> visits, List<Problem> problems, Optional<VisitDay> day)
+      implements Dated {
     /** Copies the list. */
     public Compared {
       problems = List.copyOf(problems);
@@ -287,7 +288,8 @@ public final class Drysill {
    * @param problems errors and warnings
    * @param day the day of the visit; empty where the survey does not get that far
    */
-  public record Made(Optional<Report> report, List<Problem> problems, Optional<VisitDay> day) {
+  public record Made(Optional<Report> report, List<Problem> problems, Optional<VisitDay> day)
+      implements Dated {
     /** Copies the list. */
     public Made {
       problems = List.copyOf(problems);
@@ -301,7 +303,8 @@ public final class Drysill {
    * @param problems errors and warnings
    * @param day the day of the visit; empty where the survey does not get that far
    */
-  public record MadeSheet(Optional<Sheet> sheet, List<Problem> problems, Optional<VisitDay> day) {
+  public record MadeSheet(Optional<Sheet> sheet, List<Problem> problems, Optional<VisitDay> day)
+      implements Dated {
     /** Copies the list. */
     public MadeSheet {
       problems = List.copyOf(problems);

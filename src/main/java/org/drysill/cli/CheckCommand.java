@@ -1,8 +1,6 @@
 package org.drysill.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +39,7 @@ final class CheckCommand implements Callable<Integer> {
     Drysill.Outcome outcome = Drysill.check(survey);
     Surveys.print(console, outcome.problems(), !talk.quiet);
     if (!talk.quiet) {
-      Surveys.warn(console, outcome.day(), LocalDate.now(ZoneId.systemDefault()));
+      Surveys.warn(console, outcome);
     }
     if (outcome.assessment().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();

@@ -3,8 +3,6 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -98,7 +96,7 @@ final class CompareCommand implements Callable<Integer> {
     Drysill.Compared compared = Drysill.compare(before, after);
     Surveys.print(console, compared.problems(), talk.verbose);
     if (!talk.quiet) {
-      Surveys.warn(console, compared.day(), LocalDate.now(ZoneId.systemDefault()));
+      Surveys.warn(console, compared);
     }
     if (compared.visits().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();

@@ -3,8 +3,6 @@ package org.drysill.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -82,7 +80,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     Surveys.print(console, made.problems(), talk.verbose);
     if (!talk.quiet) {
-      Surveys.warn(console, made.day(), LocalDate.now(ZoneId.systemDefault()));
+      Surveys.warn(console, made);
     }
     if (made.report().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();

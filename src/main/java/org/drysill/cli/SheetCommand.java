@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.drysill.Drysill;
@@ -93,7 +91,7 @@ final class SheetCommand implements Callable<Integer> {
     Drysill.MadeSheet made = Drysill.sheet(survey, chosen, own);
     Surveys.print(console, made.problems(), talk.verbose);
     if (!talk.quiet) {
-      Surveys.warn(console, made.day(), LocalDate.now(ZoneId.systemDefault()));
+      Surveys.warn(console, made);
     }
     if (made.sheet().isEmpty()) {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();

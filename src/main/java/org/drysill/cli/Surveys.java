@@ -1,9 +1,10 @@
 package org.drysill.cli;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.drysill.survey.VisitDay;
+import org.drysill.Dated;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.ProblemText;
 
@@ -25,11 +26,10 @@ final class Surveys {
   /**
    * Warns of a visit that is yet to come, a slip of the year more often than not.
    *
-   * @param day the day of the visit, where the survey gets that far
-   * @param today what day it is here
+   * @param of what came out of the survey
    */
-  static void warn(Console console, Optional<VisitDay> day, LocalDate today) {
-    day.flatMap(visit -> visit.problemOn(today))
+  static void warn(Console console, Dated of) {
+    of.problemOn(LocalDate.now(ZoneId.systemDefault()))
         .ifPresent(problem -> console.complain(ProblemText.of(problem)));
   }
 

@@ -16,7 +16,7 @@ import org.drysill.yaml.ProblemText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Days of years that cannot be meant are told at their place. */
 class DayChecksTest {
@@ -46,22 +46,21 @@ class DayChecksTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "date: 2026-01-22|date: 2199-01-22|3:9|visit.date",
-        "date: 2026-01-22|date: 0206-01-22|3:9|visit.date",
-        "2025-02-03|1825-02-03|4:21|visit.timeline[0].date",
-        "2026-01-22T09:40|2126-01-22T09:40|6:25|outdoor_readings[0].at"
-      })
-  void a_year_in_which_nobody_measures_is_refused(String change) throws IOException {
-    String[] parts = change.split("\\|");
+  @CsvSource({
+    "date: 2026-01-22, date: 2199-01-22, 3:9, visit.date",
+    "date: 2026-01-22, date: 0206-01-22, 3:9, visit.date",
+    "2025-02-03, 1825-02-03, 4:21, visit.timeline[0].date",
+    "2026-01-22T09:40, 2126-01-22T09:40, 6:25, outdoor_readings[0].at"
+  })
+  void a_year_in_which_nobody_measures_is_refused(
+      String was, String becomes, String place, String key) throws IOException {
     Drysill.Outcome outcome =
-        checked(SURVEY.replace(parts[0], parts[1]), LocalDate.of(2026, 1, 20));
+        checked(SURVEY.replace(was, becomes), LocalDate.of(2026, 1, 20));
     assertThat(outcome.problems())
         .extracting(p -> p.code() + " " + p.place().line() + ":" + p.place().column())
-        .containsExactly("Y021 " + parts[2]);
+        .containsExactly("Y021 " + place);
     assertThat(ProblemText.of(outcome.problems().get(0)))
-        .contains(parts[3], "a day of the years 1900 to 2099");
+        .contains(key, "a day of the years 1900 to 2099");
   }
 
   @Test
