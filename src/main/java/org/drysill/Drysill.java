@@ -270,8 +270,7 @@ public final class Drysill {
      *     language that is wished
      */
     public Report report(ReportWishes wishes) {
-      Input wished =
-          new Input(Optional.of(after), before, List.of(), Optional.empty()).as(wishes);
+      Input wished = new Input(Optional.of(after), before, List.of(), Optional.empty()).as(wishes);
       return Study.compose(wished.visit().orElseThrow(), wished.before(), wishes, stage -> {});
     }
 

@@ -22,10 +22,7 @@ import org.drysill.yaml.Problem;
  * @param day the day of the visit; empty where the survey does not get that far
  */
 record Input(
-    Optional<Visit> visit,
-    Optional<Visit> before,
-    List<Problem> problems,
-    Optional<VisitDay> day) {
+    Optional<Visit> visit, Optional<Visit> before, List<Problem> problems, Optional<VisitDay> day) {
   /** Reads a survey, the earlier one that it names, and what each brings of its own. */
   static Input of(Path file) {
     ReferenceData data = ReferenceData.bundled();

@@ -84,7 +84,8 @@ final class SheetCommand implements Callable<Integer> {
     }
     return new Attempt(console)
         .making(
-            () -> made(chosen, templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates)));
+            () ->
+                made(chosen, templates == null ? OwnTemplates.NONE : OwnTemplates.read(templates)));
   }
 
   private int made(Language chosen, OwnTemplates own) {

@@ -54,8 +54,7 @@ class DayChecksTest {
   })
   void a_year_in_which_nobody_measures_is_refused(
       String was, String becomes, String place, String key) throws IOException {
-    Drysill.Outcome outcome =
-        checked(SURVEY.replace(was, becomes), LocalDate.of(2026, 1, 20));
+    Drysill.Outcome outcome = checked(SURVEY.replace(was, becomes), LocalDate.of(2026, 1, 20));
     assertThat(outcome.problems())
         .extracting(p -> p.code() + " " + p.place().line() + ":" + p.place().column())
         .containsExactly("Y021 " + place);
