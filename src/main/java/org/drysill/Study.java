@@ -3,6 +3,7 @@ package org.drysill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Home;
@@ -30,12 +31,25 @@ import org.drysill.survey.log.Logs;
 final class Study {
   private Study() {}
 
+  /** Studies what could be done about what was assessed, with what is published. */
+  interface Options extends BiFunction<ReferenceData, Assessment, OptionsResult> {}
+
   static Report compose(
       Visit visit, Optional<Visit> before, ReportWishes wishes, Consumer<String> stages) {
+    return compose(visit, before, wishes, stages, Study::options);
+  }
+
+  /** The same with another way to the options, such as one that remembers them. */
+  static Report compose(
+      Visit visit,
+      Optional<Visit> before,
+      ReportWishes wishes,
+      Consumer<String> stages,
+      Options study) {
     List<InputFile> inputs = new ArrayList<>(inputs(visit, before));
     inputs.addAll(TemplateFiles.of(wishes.templates()));
     return new ReportWriter(wishes.templates(), stages)
-        .write(studied(visit, before, inputs, wishes.spoken(), stages), inputs);
+        .write(studied(visit, before, inputs, wishes.spoken(), stages, study), inputs);
   }
 
   private static Subject studied(
@@ -43,12 +57,13 @@ final class Study {
       Optional<Visit> before,
       List<InputFile> inputs,
       Language language,
-      Consumer<String> stages) {
+      Consumer<String> stages,
+      Options study) {
     ReferenceData data = visit.own().data();
     stages.accept("assessing");
     Assessment assessment = assess(visit, before);
     stages.accept("studying options");
-    OptionsResult options = options(data, assessment);
+    OptionsResult options = study.apply(data, assessment);
     return new Subject(
         visit.file(),
         assessment,
@@ -57,7 +72,13 @@ final class Study {
   }
 
   static Subject studied(Visit visit, Optional<Visit> before) {
-    return studied(visit, before, inputs(visit, before), Language.ENGLISH, stage -> {});
+    return studied(visit, before, Study::options);
+  }
+
+  /** The same with another way to the options. */
+  static Subject studied(Visit visit, Optional<Visit> before, Options study) {
+    return studied(
+        visit, before, inputs(visit, before), Language.ENGLISH, stage -> {}, study);
   }
 
   private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {

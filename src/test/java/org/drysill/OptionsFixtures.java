@@ -20,6 +20,7 @@ import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
 import org.drysill.options.OptionsStudy;
 import org.drysill.options.RankedMeasure;
+import org.drysill.options.SurfacesAgain;
 import org.drysill.reference.ReferenceData;
 import org.drysill.reference.measures.Measure;
 import org.drysill.reference.measures.MeasureCatalogue;
@@ -34,6 +35,9 @@ import org.drysill.yaml.RecordReader;
 /** Whole studies of options from surveys as text, with the bundled data. */
 public final class OptionsFixtures {
   private static final ReferenceData DATA = ReferenceData.bundled();
+  private static final OptionsBasis BASIS = basis(UnaryOperator.identity());
+  private static final Lately<String, Assessment> ASSESSED = new Lately<>(32);
+  private static final Lately<String, OptionsResult> STUDIED = new Lately<>(8);
 
   private OptionsFixtures() {}
 
@@ -49,6 +53,10 @@ public final class OptionsFixtures {
 
   /** What a survey means; fails where it has errors. */
   public static Assessment assess(String text) {
+    return ASSESSED.of(text, () -> assessAfresh(text));
+  }
+
+  private static Assessment assessAfresh(String text) {
     Survey survey = survey(text);
     OutdoorClimates.Resolved climate =
         OutdoorClimates.resolve(survey, DATA.climates(), Optional.empty(), Optional.empty());
@@ -79,23 +87,35 @@ public final class OptionsFixtures {
 
   /** The bundled measures and all that belongs to them. */
   public static OptionsBasis basis() {
-    return basis(UnaryOperator.identity());
+    return BASIS;
   }
 
   /** The same with surfaces judged as quickly as the program does for a home. */
   public static OptionsBasis quickBasis(Home home) {
-    OptionsBasis all = basis();
-    RiskAgain risk = new RiskAgain(home, all.tables());
+    RiskAgain risk = new RiskAgain(home, BASIS.tables());
+    return basis((changed, vapour) -> risk.of(changed.rooms(), vapour));
+  }
+
+  /** The same with surfaces judged by the whole assessment of them, which takes longest. */
+  public static OptionsBasis wholeBasis() {
+    return basis(
+        (home, vapour) ->
+            SurfaceAssessor.assess(home, vapour, BASIS.tables()).places().stream()
+                .map(PlaceRisk::of)
+                .toList());
+  }
+
+  private static OptionsBasis basis(SurfacesAgain surfaces) {
     return new OptionsBasis(
-        all.catalogue(),
-        all.defaults(),
-        all.money(),
-        all.prices(),
-        all.glazing(),
-        all.cautions(),
-        (changed, vapour) -> risk.of(changed.rooms(), vapour),
-        all.tables(),
-        all.advice());
+        BASIS.catalogue(),
+        BASIS.defaults(),
+        BASIS.money(),
+        BASIS.prices(),
+        BASIS.glazing(),
+        BASIS.cautions(),
+        surfaces,
+        BASIS.tables(),
+        BASIS.advice());
   }
 
   /** The same with other measures. */
@@ -108,17 +128,19 @@ public final class OptionsFixtures {
         DATA.tariffs(),
         DATA.glazing(),
         new CautionAssessor(DATA.cautions(), DATA.cautionFacts()),
-        (home, vapour) ->
-            SurfaceAssessor.assess(home, vapour, tables).places().stream()
-                .map(PlaceRisk::of)
-                .toList(),
+        (home, vapour) -> new RiskAgain(home, tables).of(home.rooms(), vapour),
         tables,
         ReadingAdvice.read());
   }
 
   /** The options of a survey. */
   public static OptionsResult study(String text) {
-    return OptionsStudy.study(assess(text), basis());
+    return STUDIED.of(text, () -> OptionsStudy.study(assess(text), basis()));
+  }
+
+  /** The same, worked out again though it was lately. */
+  public static OptionsResult studyAfresh(String text) {
+    return OptionsStudy.study(assessAfresh(text), basis());
   }
 
   /** A bundled measure. */

@@ -20,6 +20,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
+import org.drysill.survey.Edition;
 
 /** The rules of the house, each with its reason. {@link HouseRulesBiteTest} breaks each of them. */
 @AnalyzeClasses(packages = "org.drysill", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -88,6 +89,16 @@ class ArchitectureTest {
           .orShould()
           .callConstructor(Random.class)
           .because("dates, locales and seeds come in as data");
+
+  @ArchTest
+  static final ArchRule the_core_knows_no_editions =
+      noClasses()
+          .that()
+          .resideInAnyPackage(PURE)
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(Edition.class)
+          .because("every edition of a report tells the same figures");
 
   @ArchTest
   static final ArchRule only_the_commands_touch_the_process =

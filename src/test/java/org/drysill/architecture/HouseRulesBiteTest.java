@@ -57,6 +57,8 @@ class HouseRulesBiteTest {
                   List.of(Assessments.TakesTheLocaleOfACategory.class),
                   List.of(Assessments.ThrowsDice.class),
                   List.of(Assessments.ThrowsDiceWithoutSeed.class)),
+              "the_core_knows_no_editions",
+              List.of(List.of(Assessments.KnowsItsEdition.class)),
               "only_the_commands_touch_the_process",
               List.of(
                   List.of(Assessments.Prints.class),

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.drysill.Drysill;
@@ -22,6 +23,21 @@ class CheckCommandTest {
   private final StringWriter err = new StringWriter();
   @TempDir private Path folder;
 
+  /** What the command said of an example. */
+  private record Said(int status, String out, String err) {}
+
+  private static final Map<String, Said> OF_EXAMPLES = new HashMap<>();
+
+  /** Asked once for all tests. */
+  private Said ofExample(String example) {
+    return OF_EXAMPLES.computeIfAbsent(
+        example,
+        e -> {
+          int status = run("check", "example-surveys/" + e);
+          return new Said(status, out.toString(), err.toString());
+        });
+  }
+
   private int run(String... arguments) {
     return Main.run(
         new PrintWriter(out, true), new PrintWriter(err, true), Map.of(), false, arguments);
@@ -36,15 +52,15 @@ class CheckCommandTest {
         "top-floor-flat/before/survey.yaml"
       })
   void every_example_can_be_used(String example) {
-    assertThat(run("check", "example-surveys/" + example)).as(() -> err.toString()).isZero();
-    assertThat(out.toString()).contains(": can be used;");
-    assertThat(err.toString()).doesNotContain(": error ");
+    Said said = ofExample(example);
+    assertThat(said.status()).as(said.err()).isZero();
+    assertThat(said.out()).contains(": can be used;");
+    assertThat(said.err()).doesNotContain(": error ");
   }
 
   @Test
   void what_the_survey_leaves_open_is_said() {
-    assertThat(run("check", "example-surveys/owners-bungalow/survey.yaml")).isZero();
-    assertThat(out.toString())
+    assertThat(ofExample("owners-bungalow/survey.yaml").out())
         .contains("Air leakage: 11..16 /h at 50 Pa")
         .contains("horizon: 20 years");
   }
@@ -57,14 +73,13 @@ class CheckCommandTest {
         "top-floor-flat/survey.yaml"
       })
   void whatever_cannot_be_told_is_listed_with_the_reading_that_would_settle_it(String example) {
-    String survey = "example-surveys/" + example;
-    assertThat(run("check", survey)).isZero();
-    List<Finding> open = Drysill.check(Path.of(survey)).open();
+    Said said = ofExample(example);
+    List<Finding> open = Drysill.check(Path.of("example-surveys", example)).open();
     assertThat(open).isNotEmpty().allMatch(f -> f.verdict() == Verdict.UNKNOWN);
-    assertThat(out.toString()).contains(open.size() + " comparisons that cannot be told yet");
+    assertThat(said.out()).contains(open.size() + " comparisons that cannot be told yet");
     for (Finding finding : open) {
       String told = finding.settledBy().orElse(finding.because());
-      assertThat(out.toString().lines())
+      assertThat(said.out().lines())
           .as(finding.id())
           .anyMatch(line -> line.contains(finding.subject()) && line.endsWith(": " + told));
     }
@@ -73,8 +88,7 @@ class CheckCommandTest {
   /** The same as the report has, at the end, so that the rest need not wait for it. */
   @Test
   void what_to_measure_next_is_told_last_with_its_shares_of_doubt() {
-    assertThat(run("check", "example-surveys/1930s-terrace/survey.yaml")).isZero();
-    List<String> lines = out.toString().lines().toList();
+    List<String> lines = ofExample("1930s-terrace/survey.yaml").out().lines().toList();
     List<String> next = lines.stream().filter(l -> l.contains("To measure next")).toList();
     assertThat(next)
         .hasSizeBetween(1, 5)

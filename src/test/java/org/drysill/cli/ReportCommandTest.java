@@ -18,6 +18,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ReportCommandTest {
   private static final String BUNGALOW = "example-surveys/owners-bungalow/survey.yaml";
+
+  private static final String KITCHEN =
+      """
+      drysill: 1
+      visit: {date: 2026-01-22, prepared_for: Quux}
+      dwelling: {floor_area: 40 m2, jurisdiction: england}
+      rooms: [{id: kitchen, use: kitchen}]
+      """;
+
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   @TempDir private Path folder;
@@ -69,10 +78,10 @@ class ReportCommandTest {
   }
 
   @Test
-  void a_folder_that_cannot_be_written_ends_with_3() {
+  void a_folder_that_cannot_be_written_ends_with_3() throws IOException {
+    Path survey = Files.writeString(folder.resolve("survey.yaml"), KITCHEN);
     Path pdf = folder.resolve("missing").resolve("out.pdf");
-    assertThat(run("report", "example-surveys/1930s-terrace/survey.yaml", "-o", pdf.toString()))
-        .isEqualTo(3);
+    assertThat(run("report", survey.toString(), "-o", pdf.toString())).isEqualTo(3);
     assertThat(err.toString()).contains("cannot write");
   }
 
@@ -135,15 +144,7 @@ class ReportCommandTest {
   @Test
   void a_copy_to_share_lies_beside_the_whole_report_and_has_the_edition_asked_for()
       throws IOException {
-    Path survey =
-        Files.writeString(
-            folder.resolve("survey.yaml"),
-            """
-            drysill: 1
-            visit: {date: 2026-01-22, prepared_for: Quux}
-            dwelling: {floor_area: 40 m2, jurisdiction: england}
-            rooms: [{id: kitchen, use: kitchen}]
-            """);
+    Path survey = Files.writeString(folder.resolve("survey.yaml"), KITCHEN);
     assertThat(run("report", survey.toString(), "--redact", "--edition", "record")).isZero();
     assertThat(folder.resolve("survey.pdf")).doesNotExist();
     try (PDDocument document = Loader.loadPDF(folder.resolve("survey-share.pdf").toFile())) {

@@ -6,6 +6,7 @@ import static org.drysill.OptionsFixtures.study;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
@@ -115,6 +116,30 @@ class OptionsStudyTest {
       assertThat(shown(measure.effect())).as(measure.id()).isTrue();
     }
     assertThat(options.notHere()).anyMatch(n -> n.kind() == NotHere.Kind.NO_EFFECT);
+  }
+
+  /** The fixtures judge surfaces without what nobody reads; the whole assessment finds the same. */
+  @Test
+  void what_the_whole_assessment_of_surfaces_finds_makes_no_other_ranking() {
+    for (String home : List.of(FLAT, WRECK)) {
+      OptionsResult whole = OptionsStudy.study(OptionsFixtures.assess(home), OptionsFixtures.wholeBasis());
+      OptionsResult quick = study(home);
+      assertThat(whole.ranked()).isNotEmpty();
+      assertThat(effects(quick)).isEqualTo(effects(whole));
+    }
+  }
+
+  private static List<String> effects(OptionsResult options) {
+    return Stream.concat(
+            options.ranked().stream().map(m -> m.id() + months(m.effect()) + m.reasons()),
+            options.first().stream().map(f -> f.id() + f.effect().map(e -> months(e))))
+        .toList();
+  }
+
+  private static List<String> months(MeasureEffect effect) {
+    return effect.surfaces().stream()
+        .map(s -> s.monthsBefore() + " " + s.monthsAfter())
+        .toList();
   }
 
   @Test

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,19 +16,14 @@ import org.drysill.ReportWishes;
 import org.drysill.report.language.Language;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The short report of the examples, in each of its languages. */
 class BriefTest {
-  private static final List<String> EXAMPLES =
-      List.of("1930s-terrace", "owners-bungalow", "top-floor-flat");
   private static final ReportWishes BRIEF = ReportWishes.NONE.withEdition("brief");
   private static final Pattern DIGITS = Pattern.compile("\\d+");
   private static final Pattern NUMBERS = Pattern.compile("(?s)<td class=\"n\">(.*?)</td>");
-
-  @TempDir private Path folder;
 
   private static Rendered brief(String example, Language language) {
     return Rendered.example(example, BRIEF.in(language));
@@ -129,16 +121,13 @@ class BriefTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"3a", "3u", "ua1"})
-  void it_breaks_no_rule_of(String flavour) throws IOException, InterruptedException {
-    List<Path> files = new ArrayList<>();
-    for (String example : EXAMPLES) {
-      for (Language language : Language.values()) {
-        Path file = folder.resolve(example + "-" + language.tag() + ".pdf");
-        files.add(Files.write(file, brief(example, language).report().pdf()));
-      }
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void it_breaks_no_rule_of_archive_or_access(String example)
+      throws IOException, InterruptedException {
+    for (Language language : Language.values()) {
+      assertThat(Validator.broken(brief(example, language).report().pdf(), "3a", "3u", "ua1"))
+          .as(language.tag())
+          .isEmpty();
     }
-    String said = Validator.verdict(flavour, files.toArray(Path[]::new));
-    files.forEach(f -> assertThat(said).contains("PASS " + f));
   }
 }

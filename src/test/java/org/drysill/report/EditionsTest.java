@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,7 +15,6 @@ import java.util.regex.Pattern;
 import org.drysill.ReportWishes;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -58,8 +54,6 @@ class EditionsTest {
 
   /** The editions of the long report; the short one has tests of its own. */
   private static final List<String> LONG = List.of("survey", "record", "remediation");
-
-  @TempDir private Path folder;
 
   private static Rendered edition(String example, String edition) {
     return Rendered.example(example, ReportWishes.NONE.withEdition(edition));
@@ -121,18 +115,14 @@ class EditionsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"3a", "ua1"})
-  void every_edition_of_every_example_breaks_no_rule_of(String flavour)
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void every_edition_of_every_example_breaks_no_rule_of_archive_or_access(String example)
       throws IOException, InterruptedException {
-    List<Path> files = new ArrayList<>();
-    for (String example : List.of("1930s-terrace", "owners-bungalow", "top-floor-flat")) {
-      for (String edition : ReportWishes.editions()) {
-        Path file = folder.resolve(example + "-" + edition + ".pdf");
-        files.add(Files.write(file, edition(example, edition).report().pdf()));
-      }
+    for (String edition : ReportWishes.editions()) {
+      assertThat(Validator.broken(edition(example, edition).report().pdf(), "3a", "ua1"))
+          .as(edition)
+          .isEmpty();
     }
-    String said = Validator.verdict(flavour, files.toArray(Path[]::new));
-    files.forEach(f -> assertThat(said).contains("PASS " + f));
   }
 
   @ParameterizedTest

@@ -72,8 +72,7 @@ class ExtremesTest {
     assertThat(report.outside()).isEmpty();
     assertThat(report.pages()).allMatch(p -> p.length() > 100);
     assertThat(report.text()).contains("Roomnumber30");
-    Path file = Files.write(folder.resolve("thirty.pdf"), report.report().pdf());
-    assertThat(Validator.verdict("ua1", file)).contains("PASS " + file);
+    assertThat(Validator.broken(report.report().pdf(), "ua1")).isEmpty();
   }
 
   @Test

@@ -151,8 +151,7 @@ class PhotosReportTest {
 
   @Test
   void a_report_with_photographs_keeps_what_it_claims() throws IOException, InterruptedException {
-    Path file = Files.write(folder.resolve("r.pdf"), Rendered.of(survey()).report().pdf());
-    assertThat(Validator.verdict("3a", file)).contains("PASS " + file);
-    assertThat(Validator.verdict("ua1", file)).contains("PASS " + file);
+    byte[] pdf = Rendered.of(survey()).report().pdf();
+    assertThat(Validator.broken(pdf, "3a", "ua1")).isEmpty();
   }
 }

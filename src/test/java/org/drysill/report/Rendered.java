@@ -6,14 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.drysill.Drysill;
+import org.drysill.Lately;
 import org.drysill.ReportWishes;
+import org.drysill.Reports;
 import org.drysill.report.pdf.TextOutside;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -28,7 +27,7 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * @param outside letters that stand outside the page or at its very edge
  */
 record Rendered(Report report, List<String> first, List<String> pages, List<String> outside) {
-  private static final Map<Asked, Rendered> MADE = new ConcurrentHashMap<>();
+  private static final Lately<Report, Rendered> READ = new Lately<>(16);
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
   static Rendered example(String name) {
@@ -52,16 +51,11 @@ record Rendered(Report report, List<String> first, List<String> pages, List<Stri
   }
 
   static Rendered of(Path survey, ReportWishes wishes) {
-    return MADE.computeIfAbsent(new Asked(survey, wishes), Rendered::make);
+    Report report = Reports.of(survey, wishes);
+    return READ.of(report, () -> read(report));
   }
 
-  private record Asked(Path survey, ReportWishes wishes) {}
-
-  private static Rendered make(Asked asked) {
-    Drysill.Made made = Drysill.report(asked.survey(), asked.wishes(), stage -> {});
-    Report report =
-        made.report()
-            .orElseThrow(() -> new AssertionError("not made: " + made.problems().toString()));
+  private static Rendered read(Report report) {
     try (PDDocument document = Loader.loadPDF(report.pdf())) {
       List<String> first =
           text(document, 1).lines().map(l -> SPACES.matcher(l).replaceAll(" ").strip()).toList();

@@ -257,8 +257,6 @@ class ShareCopyReportTest {
 
   @Test
   void a_copy_keeps_what_it_claims() throws IOException, InterruptedException {
-    Path file = Files.write(folder.resolve("copy.pdf"), copy("remediation").pdf());
-    assertThat(Validator.verdict("3a", file)).contains("PASS " + file);
-    assertThat(Validator.verdict("ua1", file)).contains("PASS " + file);
+    assertThat(Validator.broken(copy("remediation").pdf(), "3a", "ua1")).isEmpty();
   }
 }

@@ -68,8 +68,7 @@ class WallsReportTest {
     Map<?, ?> wall = (Map<?, ?>) ((List<?>) condensation.get("walls")).get(0);
     assertThat(((Map<?, ?>) wall.get("year")).get("likely")).isEqualTo("accumulates");
     assertThat(((Map<?, ?>) wall.get("accumulation")).get("verdict")).isEqualTo("short");
-    Path file = Files.write(folder.resolve("walls.pdf"), report.report().pdf());
-    assertThat(Validator.verdict("ua1", file)).contains("PASS " + file);
+    assertThat(Validator.broken(report.report().pdf(), "ua1")).isEmpty();
   }
 
   @Test

@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.drysill.Drysill;
 import org.drysill.ReportWishes;
+import org.drysill.Reports;
 import org.drysill.report.evidence.NotAReport;
 import org.drysill.report.language.Language;
 import org.junit.jupiter.api.Test;
@@ -41,8 +42,7 @@ class VerificationTest {
       Optional.of(Path.of("example-surveys", "top-floor-flat"));
 
   private static byte[] report(String example) {
-    Path survey = Path.of("example-surveys", example, "survey.yaml");
-    return Drysill.report(survey).report().orElseThrow().pdf();
+    return Reports.example(example).pdf();
   }
 
   private static List<Statement> check(byte[] pdf) {
@@ -167,12 +167,9 @@ class VerificationTest {
   @Test
   void of_a_copy_to_share_the_digests_alone_are_compared() {
     byte[] copy =
-        Drysill.report(
+        Reports.of(
                 Path.of("example-surveys", "top-floor-flat", "survey.yaml"),
-                ReportWishes.NONE.shared(true),
-                stage -> {})
-            .report()
-            .orElseThrow()
+                ReportWishes.NONE.shared(true))
             .pdf();
     List<Statement> said = check(copy);
     assertThat(said.get(2).state()).isEqualTo(Statement.State.AGREES);
@@ -183,12 +180,9 @@ class VerificationTest {
   @Test
   void an_edition_that_was_wished_for_is_made_again() {
     byte[] record =
-        Drysill.report(
+        Reports.of(
                 Path.of("example-surveys", "top-floor-flat", "survey.yaml"),
-                ReportWishes.NONE.withEdition("record"),
-                stage -> {})
-            .report()
-            .orElseThrow()
+                ReportWishes.NONE.withEdition("record"))
             .pdf();
     assertThat(check(record).get(4).sentence()).contains("byte for byte");
   }
@@ -196,12 +190,9 @@ class VerificationTest {
   @Test
   void a_language_that_was_wished_for_is_spoken_again() {
     byte[] german =
-        Drysill.report(
+        Reports.of(
                 Path.of("example-surveys", "owners-bungalow", "survey.yaml"),
-                ReportWishes.NONE.withEdition("brief").in(Language.GERMAN),
-                stage -> {})
-            .report()
-            .orElseThrow()
+                ReportWishes.NONE.withEdition("brief").in(Language.GERMAN))
             .pdf();
     assertThat(check(german).get(4).sentence()).contains("byte for byte");
   }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.drysill.survey.Edition;
 import org.knowm.xchart.XYChart;
 
 /**
@@ -177,6 +178,9 @@ public final class Assessments {
       return System.getenv();
     }
   }
+
+  /** Knows for which edition it is. */
+  public record KnowsItsEdition(Edition edition) {}
 
   /** Fills a template. */
   public record FillsATemplate(Template template) {}

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
@@ -17,8 +19,11 @@ import org.drysill.options.money.AirBill;
 import org.drysill.options.money.MoneyStudy;
 import org.drysill.options.rank.Entry;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 
 /** The engine against packages evaluated one by one, in forty small homes. */
+@TestInstance(Lifecycle.PER_CLASS)
 class OneByOneTest {
   private static final OptionsBasis BASIS = OptionsFixtures.basis();
   private static final int HOMES = 40;
@@ -26,9 +31,22 @@ class OneByOneTest {
   /** So many measures of each home are combined, so that one by one stays quick. */
   private static final int MEASURES = 6;
 
-  private record Case(PackageStudy study, OneByOne oneByOne) {}
+  /** A home, and what each of its packages is by itself, evaluated once for all tests. */
+  private record Case(
+      PackageStudy study, OneByOne oneByOne, Map<PackValue.Bits, OneByOne.Outcome> found) {
+    OneByOne.Outcome byItself(PackValue value) {
+      return found.computeIfAbsent(
+          value.members(), members -> oneByOne.of(study.candidates().in(value)));
+    }
+  }
 
-  private static Case at(long seed) {
+  private final Map<Long, Case> homes = new HashMap<>();
+
+  private Case at(long seed) {
+    return homes.computeIfAbsent(seed, OneByOneTest::made);
+  }
+
+  private static Case made(long seed) {
     Assessment assessment = OptionsFixtures.assess(SmallHomes.of(seed));
     List<Entry> entries = StudiedEntries.of(assessment, BASIS);
     // Every second or third of the ranking, so that air, water and fabric all come in.
@@ -41,7 +59,8 @@ class OneByOneTest {
     HomeZones zones = HomeZones.of(assessment).orElseThrow();
     return new Case(
         new PackageStudy(assessment, BASIS, some, price, zones),
-        OneByOne.of(assessment, BASIS, zones, price));
+        OneByOne.of(assessment, BASIS, zones, price),
+        new HashMap<>());
   }
 
   @Test
@@ -57,7 +76,7 @@ class OneByOneTest {
           .packages()
           .each(
               v -> {
-                OneByOne.Outcome found = one.oneByOne().of(one.study().candidates().in(v));
+                OneByOne.Outcome found = one.byItself(v);
                 evaluated.incrementAndGet();
                 naive.add(
                     new PackValue(
@@ -93,7 +112,7 @@ class OneByOneTest {
           .packages()
           .each(
               v -> {
-                OneByOne.Outcome found = one.oneByOne().of(one.study().candidates().in(v));
+                OneByOne.Outcome found = one.byItself(v);
                 assertThat(v.mould()).isEqualTo(found.mould());
                 assertThat(v.wet()).isEqualTo(found.wet());
                 assertThat(v.lacks()).isCloseTo(found.lacks(), within(1e-12));

@@ -154,7 +154,7 @@ class SampledPackagesTest {
   }
 
   private static String told() {
-    PackagesResult result = OptionsFixtures.study(FLAT).packages().orElseThrow();
+    PackagesResult result = OptionsFixtures.studyAfresh(FLAT).packages().orElseThrow();
     StringBuilder told = new StringBuilder();
     result.best().forEach(p -> told.append(p.titles()).append(p.spread()).append(p.reasons()));
     return told.append(result.sureness())

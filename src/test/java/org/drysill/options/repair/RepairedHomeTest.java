@@ -16,7 +16,6 @@ import org.drysill.assess.model.ZonedHome.Zone;
 import org.drysill.options.FirstThing;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.OptionsResult;
-import org.drysill.options.OptionsStudy;
 import org.drysill.options.RankedMeasure;
 import org.drysill.options.Repaired;
 import org.drysill.options.effect.EffectStudy;
@@ -62,7 +61,7 @@ class RepairedHomeTest {
   }
 
   private static OptionsResult study(String survey) {
-    return OptionsStudy.study(OptionsFixtures.assess(survey), BASIS);
+    return OptionsFixtures.study(survey);
   }
 
   @Test

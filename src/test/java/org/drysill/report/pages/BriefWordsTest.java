@@ -11,19 +11,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.drysill.Drysill;
 import org.drysill.ReportWishes;
+import org.drysill.Reports;
 import org.drysill.report.Report;
 import org.drysill.report.brief.BriefView;
 import org.drysill.report.language.Language;
@@ -46,7 +44,6 @@ class BriefWordsTest {
       Set.of("document", "volume", "results", "survey", "ventilation", "standard", "code");
 
   @TempDir private static Path folder;
-  private static final Map<String, Report> MADE = new ConcurrentHashMap<>();
 
   static Stream<Path> surveys() {
     return Stream.concat(
@@ -64,12 +61,7 @@ class BriefWordsTest {
   }
 
   private static Report brief(Path survey, Language language) {
-    return MADE.computeIfAbsent(
-        survey + " " + language,
-        key ->
-            Drysill.report(survey, ReportWishes.NONE.withEdition("brief").in(language), stage -> {})
-                .report()
-                .orElseThrow());
+    return Reports.of(survey, ReportWishes.NONE.withEdition("brief").in(language));
   }
 
   @ParameterizedTest

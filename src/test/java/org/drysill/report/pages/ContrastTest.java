@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.drysill.Drysill;
+import org.drysill.Reports;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -86,10 +86,7 @@ class ContrastTest {
   @Test
   void text_of_charts() {
     String html =
-        Drysill.report(Path.of("example-surveys", "1930s-terrace", "survey.yaml"))
-            .report()
-            .orElseThrow()
-            .html();
+        Reports.example("1930s-terrace").html();
     Set<String> used = new TreeSet<>();
     for (Matcher text = SVG_TEXT.matcher(html); text.find(); ) {
       used.add(text.group(1));

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
-import org.drysill.Drysill;
+import org.drysill.Reports;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -64,10 +64,7 @@ class WebPageTest {
     page = folder.resolve("report.html");
     Files.writeString(
         page,
-        Drysill.report(Path.of("example-surveys", "1930s-terrace", "survey.yaml"))
-            .report()
-            .orElseThrow()
-            .html(),
+        Reports.example("1930s-terrace").html(),
         StandardCharsets.UTF_8);
     browser =
         new Browser(Browser.installed().get(), Files.createDirectory(folder.resolve("profile")));

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import org.apache.pdfbox.Loader;
@@ -14,7 +12,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.pdf.Sample;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -22,8 +19,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SignerTest {
   private static final byte[] PDF = Sample.pdf();
   private final Instant now = Instant.now();
-
-  @TempDir private Path folder;
 
   private SigningKey key(byte[] file, String password) throws KeyRefused {
     return SigningKey.read(file, password.toCharArray(), now);
@@ -51,10 +46,7 @@ class SignerTest {
 
   @Test
   void a_signed_report_breaks_no_rule_of_archive_or_access() throws Exception {
-    Path file = Files.write(folder.resolve("signed.pdf"), signed("EC"));
-    for (String flavour : new String[] {"3a", "3u", "ua1"}) {
-      assertThat(Validator.verdict(flavour, file)).contains("PASS " + file);
-    }
+    assertThat(Validator.broken(signed("EC"), "3a", "3u", "ua1")).isEmpty();
   }
 
   @Test

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.drysill.ReportWishes;
-import org.drysill.Subjects;
+import org.drysill.Reports;
 import org.drysill.assess.Figure;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Section;
@@ -50,7 +50,7 @@ class EveryFigureIsLedToTest {
   @MethodSource("examples_in_each_edition")
   void from_the_block_in_which_it_stands(String example, String edition) {
     Subject subject =
-        Subjects.of(
+        Reports.subject(
             Path.of("example-surveys", example, "survey.yaml"),
             ReportWishes.NONE.withEdition(edition));
     ReportView view = ReportView.of(subject);
