@@ -77,8 +77,7 @@ final class Study {
 
   /** The same with another way to the options. */
   static Subject studied(Visit visit, Optional<Visit> before, Options study) {
-    return studied(
-        visit, before, inputs(visit, before), Language.ENGLISH, stage -> {}, study);
+    return studied(visit, before, inputs(visit, before), Language.ENGLISH, stage -> {}, study);
   }
 
   private static List<InputFile> inputs(Visit visit, Optional<Visit> before) {

@@ -38,8 +38,7 @@ public final class Reports {
 
   private static Report made(Path survey, ReportWishes wishes) {
     Input input = input(survey, wishes);
-    return Study.compose(
-        visit(input), input.before(), wishes, stage -> {}, study(survey, wishes));
+    return Study.compose(visit(input), input.before(), wishes, stage -> {}, study(survey, wishes));
   }
 
   /** What the report of a survey is about, for tests that look at it before it is pages. */

@@ -122,7 +122,8 @@ class OptionsStudyTest {
   @Test
   void what_the_whole_assessment_of_surfaces_finds_makes_no_other_ranking() {
     for (String home : List.of(FLAT, WRECK)) {
-      OptionsResult whole = OptionsStudy.study(OptionsFixtures.assess(home), OptionsFixtures.wholeBasis());
+      OptionsResult whole =
+          OptionsStudy.study(OptionsFixtures.assess(home), OptionsFixtures.wholeBasis());
       OptionsResult quick = study(home);
       assertThat(whole.ranked()).isNotEmpty();
       assertThat(effects(quick)).isEqualTo(effects(whole));
@@ -137,9 +138,7 @@ class OptionsStudyTest {
   }
 
   private static List<String> months(MeasureEffect effect) {
-    return effect.surfaces().stream()
-        .map(s -> s.monthsBefore() + " " + s.monthsAfter())
-        .toList();
+    return effect.surfaces().stream().map(s -> s.monthsBefore() + " " + s.monthsAfter()).toList();
   }
 
   @Test

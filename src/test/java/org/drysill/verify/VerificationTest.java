@@ -26,7 +26,6 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecifica
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
-import org.drysill.Drysill;
 import org.drysill.ReportWishes;
 import org.drysill.Reports;
 import org.drysill.report.evidence.NotAReport;

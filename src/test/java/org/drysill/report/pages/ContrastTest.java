@@ -85,8 +85,7 @@ class ContrastTest {
   /** Charts set text in these colours alone, which the other tests hold against their ground. */
   @Test
   void text_of_charts() {
-    String html =
-        Reports.example("1930s-terrace").html();
+    String html = Reports.example("1930s-terrace").html();
     Set<String> used = new TreeSet<>();
     for (Matcher text = SVG_TEXT.matcher(html); text.find(); ) {
       used.add(text.group(1));

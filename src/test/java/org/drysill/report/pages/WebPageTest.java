@@ -62,10 +62,7 @@ class WebPageTest {
       abort(lack);
     }
     page = folder.resolve("report.html");
-    Files.writeString(
-        page,
-        Reports.example("1930s-terrace").html(),
-        StandardCharsets.UTF_8);
+    Files.writeString(page, Reports.example("1930s-terrace").html(), StandardCharsets.UTF_8);
     browser =
         new Browser(Browser.installed().get(), Files.createDirectory(folder.resolve("profile")));
   }

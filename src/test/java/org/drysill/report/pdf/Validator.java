@@ -42,7 +42,8 @@ public final class Validator {
    */
   public static List<String> broken(byte[] pdf, String... flavours)
       throws IOException, InterruptedException {
-    // The validator keeps what it reads in variables of its thread: a thread of its own leaves none.
+    // The validator keeps what it reads in variables of its thread: a thread of its own leaves
+    // none.
     FutureTask<List<String>> task = new FutureTask<>(reading(pdf, flavours));
     new Thread(task, "validator").start();
     try {
@@ -62,8 +63,7 @@ public final class Validator {
     List<String> broken = new ArrayList<>();
     List<PDFAFlavour> told = new ArrayList<>();
     try (PDFAParser parser =
-            Foundries.defaultInstance()
-                .createParser(new ByteArrayInputStream(pdf), asked.get(0));
+            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), asked.get(0));
         PDFAValidator validator = Foundries.defaultInstance().createValidator(asked)) {
       for (ValidationResult result : validator.validateAll(parser)) {
         told.add(result.getPDFAFlavour());
