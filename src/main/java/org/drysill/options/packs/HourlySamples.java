@@ -1,6 +1,7 @@
 package org.drysill.options.packs;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -17,15 +18,20 @@ import org.drysill.options.packs.hours.HourlyGlass;
 import org.drysill.options.packs.hours.HourlyPackages;
 import org.drysill.options.packs.hours.HourlyRoom;
 import org.drysill.options.packs.hours.RingYear;
-import org.drysill.options.packs.hours.SampleYear;
+import org.drysill.options.packs.hours.SampleYears;
 import org.drysill.options.packs.hours.YearOutcome;
+import org.drysill.physics.zones.ExcessLanes;
 
 /**
- * Packages hour by hour in all samples. A sample is the work of one thread, which follows all
- * packages through it; nothing is added up across samples.
+ * Packages hour by hour in all samples. Some samples side by side are the work of one thread, which
+ * follows all packages through them; nothing is added up across samples, and which of them go side
+ * by side does not depend on how many threads there are.
  */
 final class HourlySamples {
   private static final Bits TODAY = new Bits(0, 0);
+
+  /** What so many samples have of a package in half a day stays near the processor. */
+  private static final int SIDE_BY_SIDE = 50;
 
   private final HomeHours hours;
   private final Packages packages;
@@ -65,7 +71,11 @@ final class HourlySamples {
     if (!looked.isEmpty()) {
       HourlyGlass today = glass(TODAY);
       List<List<Looked>> groups = alike(looked);
-      IntStream.range(0, sampled.samples()).parallel().forEach(s -> follow(groups, today, s));
+      int samples = sampled.samples();
+      int parts = (samples + SIDE_BY_SIDE - 1) / SIDE_BY_SIDE;
+      IntStream.range(0, parts)
+          .parallel()
+          .forEach(p -> follow(groups, today, p * samples / parts, (p + 1) * samples / parts));
       looked.forEach(l -> known.put(l.members, l.found));
     }
   }
@@ -83,33 +93,47 @@ final class HourlySamples {
 
   private record Alike(List<SampledMeasure> acting, HourlyGlass glass) {}
 
-  private void follow(List<List<Looked>> groups, HourlyGlass today, int s) {
-    VapourModel model = sampled.model(s);
-    double[] stores = hours.stores();
-    SampleYear sample =
-        new SampleYear(
+  private void follow(List<List<Looked>> groups, HourlyGlass glass, int from, int to) {
+    HourlyPackages home = new HourlyPackages(zones(List.of(), from, to), glass, List.of());
+    SampleYears years =
+        new SampleYears(
             year,
-            s,
-            sampled.surfaces().outdoorTimes(s),
-            rooms.stream().mapToDouble(r -> sampled.surfaces().level(r)[s]).toArray(),
-            model.panes(),
-            model.steps(new VapourChange(stores.length), stores),
-            today);
-    List<List<YearOutcome>> outcomes =
-        sample.of(
-            groups.stream()
-                .map(
-                    group ->
-                        new HourlyPackages(
-                            model.steps(sampled.change(group.get(0).measures, s), stores),
-                            group.get(0).glass,
-                            group.stream().map(l -> l.rooms).toList()))
-                .toList());
+            from,
+            IntStream.range(from, to)
+                .mapToObj(sampled.surfaces()::outdoorTimes)
+                .toArray(double[][]::new),
+            rooms.stream()
+                .map(r -> Arrays.copyOfRange(sampled.surfaces().level(r), from, to))
+                .toArray(double[][]::new),
+            home);
+    List<List<List<YearOutcome>>> outcomes =
+        years.of(groups.stream().map(group -> packages(group, home, from, to)).toList());
     for (int g = 0; g < groups.size(); g++) {
       for (int p = 0; p < groups.get(g).size(); p++) {
-        groups.get(g).get(p).found.take(s, outcomes.get(g).get(p));
+        for (int s = from; s < to; s++) {
+          groups.get(g).get(p).found.take(s, outcomes.get(g).get(p).get(s - from));
+        }
       }
     }
+  }
+
+  private HourlyPackages packages(List<Looked> group, HourlyPackages home, int from, int to) {
+    Looked one = group.get(0);
+    boolean asToday = one.acting().isEmpty() && one.glass == home.glass();
+    return new HourlyPackages(
+        asToday ? home.zones() : zones(one.measures, from, to),
+        one.glass,
+        group.stream().map(l -> l.rooms).toList());
+  }
+
+  private ExcessLanes zones(List<SampledMeasure> measures, int from, int to) {
+    return new ExcessLanes(
+        IntStream.range(from, to)
+            .mapToObj(s -> sampled.model(s).lane(sampled.change(measures, s)))
+            .toList(),
+        hours.stores(),
+        HomeHours.SECONDS_PER_HOUR,
+        RingYear.HALF_DAY);
   }
 
   private HourlyGlass glass(Bits members) {

@@ -3,10 +3,9 @@ package org.drysill.options.packs;
 import java.util.Arrays;
 import java.util.List;
 import org.drysill.assess.model.ZonedHome;
-import org.drysill.options.packs.hours.RingYear;
 import org.drysill.physics.flow.CombinedFlow;
 import org.drysill.physics.zones.AirRoutes;
-import org.drysill.physics.zones.ExcessSteps;
+import org.drysill.physics.zones.LaneHome;
 import org.drysill.physics.zones.Pane;
 import org.drysill.physics.zones.SteadyZones;
 import org.drysill.physics.zones.ZoneFlows;
@@ -97,15 +96,9 @@ final class VapourModel {
     return panes;
   }
 
-  /**
-   * The zones hour by hour with the measures, at their steady state.
-   *
-   * @param change what the measures do
-   * @param stores what stores vapour in each zone [m³]
-   */
-  ExcessSteps steps(VapourChange change, double[] stores) {
-    return new ExcessSteps(
-        flows(change), stores, panes, given(change), HomeHours.SECONDS_PER_HOUR, RingYear.HALF_DAY);
+  /** The air, panes and water with the measures, to be followed hour by hour. */
+  LaneHome lane(VapourChange change) {
+    return new LaneHome(flows(change), panes, given(change));
   }
 
   /** Water that goes into the air of each zone with the measures [kg/s]. */

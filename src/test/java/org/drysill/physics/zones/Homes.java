@@ -1,6 +1,7 @@
 package org.drysill.physics.zones;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
@@ -11,7 +12,7 @@ final class Homes {
   final int zones;
   final double[] supply;
   final double[] extract;
-  final double[] exchange;
+  double[] exchange;
   final double[] production;
   final double[] stores;
   final double[] saturation;
@@ -62,7 +63,32 @@ final class Homes {
   }
 
   ZoneFlows flows() {
-    return new AirRoutes(shares, shares, doors).flows(supply, extract, outdoorAir(), exchange);
+    return flows(1);
+  }
+
+  /** With so many times the leaks. */
+  ZoneFlows flows(double times) {
+    return new AirRoutes(shares, shares, doors)
+        .flows(supply, extract, outdoorAir() + (times - 1) * infiltration, exchange);
+  }
+
+  /** A home beside it: the same zones and panes, other leaks, water and areas. */
+  LaneHome lane(double times) {
+    return new LaneHome(
+        flows(times),
+        panes.stream().map(p -> new Pane(p.zone(), times * p.transferM3S())).toList(),
+        Arrays.stream(production).map(g -> times * g).toArray());
+  }
+
+  /** Adds doors that close loops. */
+  void loops(Random random) {
+    for (int i = 2; i < zones; i++) {
+      doors.add(new AirRoutes.Door(i - 1, i, 0.6 + random.nextDouble()));
+    }
+    exchange = Arrays.copyOf(exchange, doors.size());
+    for (int d = zones - 1; d < doors.size(); d++) {
+      exchange[d] = 0.02 * random.nextDouble();
+    }
   }
 
   ZoneVapour steady() {

@@ -1,7 +1,6 @@
 package org.drysill.options.packs.hours;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /** A room in one state of its fabric. */
 public final class HourlyRoom {
@@ -39,17 +38,25 @@ public final class HourlyRoom {
     this.walls = List.copyOf(walls);
   }
 
-  /** The factors of its panes in a sample, coldest first, each once. */
-  double[] panes(int sample) {
-    return factors(panes, sample).distinct().toArray();
+  /** The factors of its panes in some samples, in each of them the coldest first. */
+  double[][] panes(int firstSample, int samples) {
+    return factors(panes, firstSample, samples);
   }
 
   /** Those of its walls. */
-  double[] walls(int sample) {
-    return factors(walls, sample).toArray();
+  double[][] walls(int firstSample, int samples) {
+    return factors(walls, firstSample, samples);
   }
 
-  private static DoubleStream factors(List<DrawnFactor> places, int sample) {
-    return places.stream().mapToDouble(p -> p.in(sample)).sorted();
+  private static double[][] factors(List<DrawnFactor> places, int firstSample, int samples) {
+    double[][] factors = new double[places.size()][samples];
+    for (int l = 0; l < samples; l++) {
+      int sample = firstSample + l;
+      double[] sorted = places.stream().mapToDouble(p -> p.in(sample)).sorted().toArray();
+      for (int p = 0; p < sorted.length; p++) {
+        factors[p][l] = sorted[p];
+      }
+    }
+    return factors;
   }
 }

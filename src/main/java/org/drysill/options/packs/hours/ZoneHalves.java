@@ -1,33 +1,55 @@
 package org.drysill.options.packs.hours;
 
-import java.util.List;
-import org.drysill.physics.zones.ExcessSteps;
-import org.drysill.physics.zones.Pane;
+import org.drysill.physics.zones.ExcessLanes;
 
-/** Zones that go through half days, hour by hour only where someone looks or a pane may be wet. */
+/**
+ * Zones in samples that go through half days, hour by hour only where someone looks or a pane may
+ * be wet. Whoever goes through a half day that others have gone through finds it done.
+ */
 final class ZoneHalves {
   private static final int HOURS = RingYear.HALF_DAY;
 
-  private final ExcessSteps zones;
+  private final ExcessLanes zones;
   private final HourlyGlass glass;
   private final double[] mostAtPane;
-  private final double[] contents;
+  private final double[][] contents;
+  private int gone;
   private boolean filledSteady;
 
-  ZoneHalves(ExcessSteps zones, List<Pane> panes, HourlyGlass glass) {
+  ZoneHalves(ExcessLanes zones, HourlyGlass glass) {
     this.zones = zones;
     this.glass = glass;
-    this.mostAtPane = panes.stream().mapToDouble(p -> zones.most(p.zone())).toArray();
-    this.contents = new double[zones.zones() * HOURS];
+    this.mostAtPane = new double[zones.panes()];
+    for (int p = 0; p < mostAtPane.length; p++) {
+      mostAtPane[p] = zones.mostAtPane(p);
+    }
+    this.contents = new double[zones.zones() * HOURS][zones.lanes()];
+    restart();
   }
 
-  /** Contents of the last half day that was followed [kg/m³]: zone after zone, hour by hour. */
-  double[] contents() {
-    return contents;
+  /** Back to the steady state. */
+  void restart() {
+    zones.restart();
+    filledSteady = false;
+    gone = -1;
+  }
+
+  /** The most that a zone holds in a sample [kg/m³]. */
+  double most(int zone, int lane) {
+    return zones.most(zone, lane);
+  }
+
+  /** Contents of a zone in an hour of the half day that was followed, by sample [kg/m³]. */
+  double[] contents(int zone, int hour) {
+    return contents[zone * HOURS + hour];
   }
 
   /** Goes through a half day at which nobody looks. */
   void pass(int half) {
+    if (gone == half) {
+      return;
+    }
+    gone = half;
     if (mayBeWet(half)) {
       filledSteady = false;
       for (int i = half * HOURS; i < (half + 1) * HOURS; i++) {
@@ -41,6 +63,10 @@ final class ZoneHalves {
 
   /** Goes through a half day and notes the contents. */
   void follow(int half) {
+    if (gone == half) {
+      return;
+    }
+    gone = half;
     boolean wet = mayBeWet(half);
     if (!wet && zones.isSteady()) {
       fillSteady();
@@ -53,9 +79,13 @@ final class ZoneHalves {
       } else {
         zones.step();
       }
-      for (int z = 0; z < zones.zones(); z++) {
-        contents[z * HOURS + k] = zones.content(z);
-      }
+      note(k);
+    }
+  }
+
+  private void note(int hour) {
+    for (int z = 0; z < zones.zones(); z++) {
+      zones.contents(z, contents(z, hour));
     }
   }
 
@@ -70,8 +100,8 @@ final class ZoneHalves {
 
   private void fillSteady() {
     if (!filledSteady) {
-      for (int i = 0; i < contents.length; i++) {
-        contents[i] = zones.content(i / HOURS);
+      for (int k = 0; k < HOURS; k++) {
+        note(k);
       }
       filledSteady = true;
     }

@@ -1,18 +1,19 @@
 package org.drysill.options.packs.hours;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.drysill.physics.zones.ExcessSteps;
-import org.drysill.physics.zones.Pane;
+import java.util.stream.IntStream;
 
 /**
- * The year of packages whose zones are the same, in a sample. Of each room its coldest pane is
+ * The year of packages whose zones are the same, in each sample. Of each room its coldest pane is
  * followed; no other is wet for longer, but where it was doubtful.
  */
 final class ZonesYear {
   private final RingYear year;
   private final ZoneHalves halves;
+  private final int lanes;
   private final List<List<RoomHours>> packages;
   private final Map<PaneHours, FollowedPane> panes = new LinkedHashMap<>();
   private final Map<RoomHours, FollowedWalls> walls = new LinkedHashMap<>();
@@ -23,25 +24,22 @@ final class ZonesYear {
   /**
    * Of some packages.
    *
-   * @param zones their zones at the steady state
+   * @param halves their zones
    * @param packages the rooms of each
    * @param each true where all panes of a room are followed
    */
   ZonesYear(
-      RingYear year,
-      ExcessSteps zones,
-      List<Pane> taking,
-      HourlyGlass glass,
-      List<List<RoomHours>> packages,
-      boolean each) {
+      RingYear year, ZoneHalves halves, int lanes, List<List<RoomHours>> packages, boolean each) {
     this.year = year;
-    this.halves = new ZoneHalves(zones, taking, glass);
+    this.halves = halves;
+    this.lanes = lanes;
     this.packages = packages;
     this.each = each;
     for (List<RoomHours> rooms : packages) {
       for (RoomHours room : rooms) {
         int zone = room.zone();
-        double most = zones.most(zone);
+        double[] most = new double[lanes];
+        Arrays.setAll(most, l -> halves.most(zone, l));
         for (int p = 0; p < followed(room); p++) {
           panes.computeIfAbsent(room.pane(p), pane -> new FollowedPane(pane, zone, most));
         }
@@ -54,6 +52,11 @@ final class ZonesYear {
 
   private int followed(RoomHours room) {
     return each ? room.panes() : Math.min(1, room.panes());
+  }
+
+  /** Back to the steady state of the zones, before the year. */
+  void restart() {
+    halves.restart();
   }
 
   /** Goes through a half day before the year begins. */
@@ -69,12 +72,11 @@ final class ZonesYear {
       return;
     }
     halves.follow(half);
-    double[] contents = halves.contents();
     for (FollowedPane pane : allPanes) {
-      pane.take(half, contents);
+      pane.take(half, halves);
     }
     for (FollowedWalls of : allWalls) {
-      of.take(half, month, contents);
+      of.take(half, month, halves);
     }
   }
 
@@ -95,24 +97,29 @@ final class ZonesYear {
   /** True where a warmer pane than the coldest of a room may have been wet for longer. */
   boolean isDoubtful() {
     return !each
-        && packages.stream()
-            .flatMap(List::stream)
-            .anyMatch(r -> r.panes() > 1 && panes.get(r.pane(0)).film().isDoubtful());
+        && packages.stream().flatMap(List::stream).anyMatch(r -> r.panes() > 1 && isDoubtful(r));
   }
 
-  /** What became of each package. */
-  List<YearOutcome> outcomes() {
-    return packages.stream().map(this::outcome).toList();
+  private boolean isDoubtful(RoomHours room) {
+    PaneHours.Film film = panes.get(room.pane(0)).film();
+    return IntStream.range(0, lanes).anyMatch(l -> film.isDoubtful(l) && room.hasWarmer(l));
   }
 
-  private YearOutcome outcome(List<RoomHours> rooms) {
+  /** What became of each package in each sample. */
+  List<List<YearOutcome>> outcomes() {
+    return packages.stream()
+        .map(rooms -> IntStream.range(0, lanes).mapToObj(l -> outcome(rooms, l)).toList())
+        .toList();
+  }
+
+  private YearOutcome outcome(List<RoomHours> rooms, int lane) {
     int mornings = 0;
     boolean sound = true;
     for (RoomHours room : rooms) {
       for (int p = 0; p < followed(room); p++) {
-        mornings = Math.max(mornings, panes.get(room.pane(p)).film().mornings());
+        mornings = Math.max(mornings, panes.get(room.pane(p)).film().mornings(lane));
       }
-      sound &= !walls.get(room).isAtRisk();
+      sound &= !walls.get(room).isAtRisk(lane);
     }
     return new YearOutcome(mornings, sound);
   }

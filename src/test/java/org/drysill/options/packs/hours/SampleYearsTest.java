@@ -15,12 +15,13 @@ import org.drysill.physics.air.Iso13788Vapour;
 import org.drysill.physics.surface.HourlyAir;
 import org.drysill.physics.surface.PaneYear;
 import org.drysill.physics.weather.HourlyYear;
-import org.drysill.physics.zones.ExcessSteps;
+import org.drysill.physics.zones.ExcessLanes;
+import org.drysill.physics.zones.LaneHome;
 import org.drysill.physics.zones.ZoneFlows;
 import org.junit.jupiter.api.Test;
 
 /** Years of one room in weather that is made up for what is hard to pass over. */
-class SampleYearTest {
+class SampleYearsTest {
   private static final OptionsBasis BASIS = OptionsFixtures.basis();
   private static final HourlyGlass NO_GLASS = new HourlyGlass(new double[0][]);
   private static final double FLOW = 0.02;
@@ -45,17 +46,33 @@ class SampleYearTest {
     return years(each(h -> h % 24 < 8 ? 34 : 2), each(h -> 700));
   }
 
-  private static ExcessSteps zone(double production) {
+  private static ExcessLanes zone(double... production) {
     ZoneFlows flows = new ZoneFlows(new double[1][1], new double[] {FLOW}, new double[] {FLOW});
-    return new ExcessSteps(
-        flows, new double[] {300}, List.of(), new double[] {production}, 3600, RingYear.HALF_DAY);
+    return new ExcessLanes(
+        Arrays.stream(production)
+            .mapToObj(g -> new LaneHome(flows, List.of(), new double[] {g}))
+            .toList(),
+        new double[] {300},
+        3600,
+        RingYear.HALF_DAY);
   }
 
   private static YearOutcome quick(
       YearsAgain years, double excess, double now, double then, double... factors) {
+    return quick(years, excess, zone(now), zone(then), factors).get(0);
+  }
+
+  /** The outcome in each sample. */
+  private static List<YearOutcome> quick(
+      YearsAgain years, double excess, ExcessLanes now, ExcessLanes then, double... factors) {
     RingYear ring = new RingYear(years, 0.8);
-    double[] times = new double[12];
-    Arrays.fill(times, 1);
+    int samples = now.lanes();
+    double[][] times = new double[samples][12];
+    double[][] levels = new double[1][samples];
+    Arrays.fill(levels[0], 1);
+    for (double[] of : times) {
+      Arrays.fill(of, 1);
+    }
     HourlyRoom room =
         new HourlyRoom(
             ring,
@@ -67,8 +84,9 @@ class SampleYearTest {
                 .mapToObj(f -> new DrawnFactor(Range.exactly(f), s -> 0))
                 .toList(),
             List.of());
-    return new SampleYear(ring, 0, times, new double[] {1}, List.of(), zone(now), NO_GLASS)
-        .of(List.of(new HourlyPackages(zone(then), NO_GLASS, List.of(List.of(room)))))
+    HourlyPackages home = new HourlyPackages(now, NO_GLASS, List.of());
+    return new SampleYears(ring, 0, times, levels, home)
+        .of(List.of(new HourlyPackages(then, NO_GLASS, List.of(List.of(room)))))
         .get(0)
         .get(0);
   }
@@ -116,5 +134,26 @@ class SampleYearTest {
     YearsAgain years = years(each(h -> 5 + 4 * Math.sin(h * Math.PI / 12)), each(h -> 800));
     assertThat(quick(years, 1000, 2e-4, 1e-4, 0.4).wetMornings()).isEqualTo(plain(years, 500, 0.4));
     assertThat(quick(years, 0, 1e-4, 1e-4, 0.4).wetMornings()).isZero();
+  }
+
+  @Test
+  void samples_side_by_side_are_as_one_by_one() {
+    YearsAgain years =
+        years(each(h -> 5 + 4 * Math.sin(h * Math.PI / 12) + h / 800.0), each(h -> 800));
+    double[] now = {0, 2e-4, 2e-4, 2e-4, 2e-4, 1e-4};
+    double[] then = {1e-4, 1e-4, 1.2e-4, 1.4e-4, 1.6e-4, 0};
+    List<YearOutcome> together = quick(years, 700, zone(now), zone(then), 0.4, 0.6);
+    for (int s = 0; s < now.length; s++) {
+      assertThat(together.get(s)).isEqualTo(quick(years, 700, now[s], then[s], 0.4, 0.6));
+    }
+    assertThat(together.stream().map(YearOutcome::wetMornings).distinct()).hasSizeGreaterThan(3);
+  }
+
+  @Test
+  void what_does_nothing_goes_through_the_year_of_the_home_as_it_is() {
+    YearsAgain years = years(each(h -> 5 + 4 * Math.sin(h * Math.PI / 12)), each(h -> 800));
+    ExcessLanes zone = zone(1e-4);
+    assertThat(quick(years, 500, zone, zone, 0.4).get(0).wetMornings())
+        .isEqualTo(plain(years, 500, 0.4));
   }
 }
