@@ -51,7 +51,9 @@ class ShortRunTest {
     assertThat(optimising(directives.get(2))).contains("Exclude:true");
     // A class by another name would be left out without a word.
     List<String> named =
-        Pattern.compile("org/drysill/[\\w/]+\\w").matcher(directives.get(1)).results()
+        Pattern.compile("org/drysill/[\\w/]+\\w")
+            .matcher(directives.get(1))
+            .results()
             .map(r -> r.group().replace('/', '.'))
             .toList();
     String hours = HourlyPackages.class.getPackageName();

@@ -46,8 +46,7 @@ class ExcessLanesTest {
     return lanes.stream()
         .map(
             lane -> {
-              ZoneSteps plain =
-                  new ZoneSteps(List.of(lane.flows), home.stores, lane.panes, 3600);
+              ZoneSteps plain = new ZoneSteps(List.of(lane.flows), home.stores, lane.panes, 3600);
               plain.start(steady(lane));
               return plain;
             })
@@ -203,9 +202,7 @@ class ExcessLanesTest {
   void refuses_what_is_no_home() {
     Homes home = home(3);
     assertThatThrownBy(
-            () ->
-                new LaneHome(
-                    home.flows(), List.of(new Pane(home.zones, 0.01)), home.production))
+            () -> new LaneHome(home.flows(), List.of(new Pane(home.zones, 0.01)), home.production))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("zone of a pane");
     assertThatThrownBy(() -> new LaneHome(home.flows(), home.panes, new double[0]))

@@ -67,7 +67,10 @@ final class HourLoops {
     }
   }
 
-  /** The same for a warmer pane, from which more dries: w = max(w; min(clings; max(0; w + g − less cap))). */
+  /**
+   * The same for a warmer pane, from which more dries: w = max(w; min(clings; max(0; w + g − less
+   * cap))).
+   */
   static void settleWarmer(
       double[] gain, double less, double[] cap, double clings, double[] water, double[] warmer) {
     for (int l = 0; l < warmer.length; l++) {

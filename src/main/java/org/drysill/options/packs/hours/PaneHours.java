@@ -49,7 +49,8 @@ final class PaneHours {
 
   private void bound(int half) {
     for (int l = 0; l < least.length; l++) {
-      double coldest = year.coldest[half] + factors[l] * (indoors.coldest[half] - year.coldest[half]);
+      double coldest =
+          year.coldest[half] + factors[l] * (indoors.coldest[half] - year.coldest[half]);
       double over =
           SaturationTable.pressurePa(coldest) - 2 * SaturationTable.ERROR_PA - air.moistest[l];
       least[l] = over / air.most[l];

@@ -93,8 +93,7 @@ final class RoomAir {
     if (keeps) {
       Arrays.fill(moistest, Double.NEGATIVE_INFINITY);
       for (int k = 0; k < RingYear.HALF_DAY; k++) {
-        HourLoops.add(
-            excess[first + k], kept, outdoors.vapourPa[k], outdoorPa[k], moistest);
+        HourLoops.add(excess[first + k], kept, outdoors.vapourPa[k], outdoorPa[k], moistest);
       }
     }
   }

@@ -56,8 +56,7 @@ final class RoomHours {
     if (panes[number] == null) {
       panes[number] =
           known.computeIfAbsent(
-              new PaneKey(
-                  room.room, room.indoors, Arrays.stream(factors[number]).boxed().toList()),
+              new PaneKey(room.room, room.indoors, Arrays.stream(factors[number]).boxed().toList()),
               key -> new PaneHours(year, key.indoors(), air, factors[number]));
     }
     return panes[number];

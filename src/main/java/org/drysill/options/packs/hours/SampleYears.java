@@ -128,7 +128,6 @@ public final class SampleYears {
   }
 
   private RoomHours hours(HourlyRoom room) {
-    return rooms.computeIfAbsent(
-        room, r -> new RoomHours(r, year, airs.get(r.room), first, known));
+    return rooms.computeIfAbsent(room, r -> new RoomHours(r, year, airs.get(r.room), first, known));
   }
 }
