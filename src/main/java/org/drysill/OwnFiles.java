@@ -23,6 +23,7 @@ import org.drysill.survey.share.ShareCopy;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Problem.Severity;
 import org.drysill.yaml.Reading;
+import org.drysill.yaml.TextFile;
 
 /**
  * What a user brings of his own: a rule set, measures and the weather, in the place of bundled
@@ -103,19 +104,23 @@ record OwnFiles(
   }
 
   private static Optional<RuleSet> rules(SurveyFile file, String path, List<Problem> problems) {
-    Reading<RuleSet> reading = RuleSets.read(text(file, path), path);
+    TextFile source = TextFile.decode(file.files().get(path), path);
+    problems.addAll(source.problems());
+    return source.text().flatMap(text -> rules(text, path, problems));
+  }
+
+  private static Optional<RuleSet> rules(String text, String path, List<Problem> problems) {
+    Reading<RuleSet> reading = RuleSets.read(text, path);
     problems.addAll(reading.problems());
     return reading.value();
   }
 
   private static Optional<MonthlyWeather> weather(
       SurveyFile file, String path, List<Problem> problems) {
-    WeatherReading reading = EpwFile.read(text(file, path), path);
+    // Whatever the encoding: its figures are plain, and only names of places may look odd.
+    String text = new String(file.files().get(path), StandardCharsets.UTF_8);
+    WeatherReading reading = EpwFile.read(text, path);
     problems.addAll(reading.problems());
     return reading.weather().map(MonthlyWeather::of);
-  }
-
-  private static String text(SurveyFile file, String path) {
-    return new String(file.files().get(path), StandardCharsets.UTF_8);
   }
 }

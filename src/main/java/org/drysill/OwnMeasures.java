@@ -1,6 +1,5 @@
 package org.drysill;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +19,7 @@ import org.drysill.yaml.Places;
 import org.drysill.yaml.Problem;
 import org.drysill.yaml.Reading;
 import org.drysill.yaml.RecordReader;
+import org.drysill.yaml.TextFile;
 import org.drysill.yaml.Vocabularies;
 import org.drysill.yaml.Worded;
 import org.drysill.yaml.YamlCode;
@@ -42,7 +42,12 @@ final class OwnMeasures {
 
   /** The bundled measures with those of the file; only the bundled ones where it has errors. */
   MeasureCatalogue read(SurveyFile file, String path) {
-    String text = new String(file.files().get(path), StandardCharsets.UTF_8);
+    TextFile source = TextFile.decode(file.files().get(path), path);
+    problems.addAll(source.problems());
+    return source.text().map(text -> read(text, path)).orElseGet(bundled::measures);
+  }
+
+  private MeasureCatalogue read(String text, String path) {
     Reading<MeasureCatalogue> reading =
         RecordReader.read(MeasureCatalogue.class, text, path, words(text));
     problems.addAll(reading.problems());

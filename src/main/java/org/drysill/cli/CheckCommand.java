@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drysill.Drysill;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Finding;
+import org.drysill.report.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -54,12 +56,12 @@ final class CheckCommand implements Callable<Integer> {
     console.say(
         survey
             + ": can be used; "
-            + outcome.problems().size()
-            + " warnings, "
-            + outcome.assumptions().size()
-            + " assumptions, "
-            + outcome.open().size()
-            + " comparisons that cannot be told yet");
+            + Words.count(outcome.problems().size(), "warning", "warnings")
+            + ", "
+            + Words.count(outcome.assumptions().size(), "assumption", "assumptions")
+            + ", "
+            + Words.count(outcome.open().size(), "comparison", "comparisons")
+            + " that cannot be told yet");
     outcome.logLines().forEach(line -> console.say("  " + line));
     outcome.assumptions().forEach(this::print);
     settled(outcome.open()).forEach(this::print);
@@ -74,11 +76,10 @@ final class CheckCommand implements Callable<Integer> {
         "  "
             + console.strong(assumption.about())
             + ": "
-            + assumption.assumed()
-            + ". "
-            + assumption.why()
-            + " "
-            + assumption.better());
+            + Stream.of(assumption.assumed(), assumption.why(), assumption.better())
+                .filter(told -> !told.isBlank())
+                .map(Words::sentence)
+                .collect(Collectors.joining(" ")));
   }
 
   /** What each reading would settle, each reading once. */

@@ -36,6 +36,7 @@ final class ClimatesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    List<NearClimate> nearest = near == null ? List.of() : nearest();
     console.say(
         String.format(
             Locale.ROOT,
@@ -50,7 +51,7 @@ final class ClimatesCommand implements Callable<Integer> {
     if (near == null) {
       Drysill.climates().forEach(c -> console.say(line(c, "")));
     } else {
-      nearest().forEach(n -> console.say(line(n.climate(), kilometres(n))));
+      nearest.forEach(n -> console.say(line(n.climate(), kilometres(n))));
     }
     return ExitStatus.DONE.code();
   }

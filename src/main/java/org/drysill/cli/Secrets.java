@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.drysill.yaml.FileTrouble;
 
 /**
  * Where a password comes from: never from the command line, which others on the machine can read.
@@ -27,11 +28,15 @@ record Secrets(Map<String, String> environment, Optional<Function<String, char[]
 
   /** The first line of a file. */
   static char[] inFile(Path file) throws IOException {
-    return Files.readString(file, StandardCharsets.UTF_8)
-        .lines()
-        .findFirst()
-        .orElse("")
-        .toCharArray();
+    try {
+      return Files.readString(file, StandardCharsets.UTF_8)
+          .lines()
+          .findFirst()
+          .orElse("")
+          .toCharArray();
+    } catch (IOException closed) {
+      throw FileTrouble.about(file, closed);
+    }
   }
 
   /** The value of a variable; empty where it is not set. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.drysill.report.sign.KeyRefused;
 import org.drysill.report.sign.Signer;
 import org.drysill.report.sign.SigningKey;
+import org.drysill.yaml.FileTrouble;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -46,11 +47,14 @@ final class SignOptions {
    */
   Optional<SigningKey> key(Secrets secrets) throws IOException {
     if (key == null) {
+      if (passwordFile != null || passwordVariable != null) {
+        throw new ParameterException(
+            spec.commandLine(), "a password without a key signs nothing; name the key with --sign");
+      }
       return Optional.empty();
     }
     try {
-      return Optional.of(
-          SigningKey.read(Files.readAllBytes(key), password(secrets), Instant.now()));
+      return Optional.of(SigningKey.read(bytes(), password(secrets), Instant.now()));
     } catch (KeyRefused refused) {
       throw new ParameterException(spec.commandLine(), key + " " + refused.getMessage());
     }
@@ -64,6 +68,14 @@ final class SignOptions {
   /** True where a key was asked for. */
   boolean asked() {
     return key != null;
+  }
+
+  private byte[] bytes() throws IOException {
+    try {
+      return Files.readAllBytes(key);
+    } catch (IOException closed) {
+      throw FileTrouble.about(key, closed);
+    }
   }
 
   private char[] password(Secrets secrets) throws IOException {

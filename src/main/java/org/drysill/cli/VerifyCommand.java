@@ -2,6 +2,7 @@ package org.drysill.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +61,9 @@ final class VerifyCommand implements Callable<Integer> {
     try {
       if (!Files.isRegularFile(report)) {
         return refused(Files.isDirectory(report) ? "is a folder" : "is not there");
+      }
+      if (files != null && !Files.isDirectory(files)) {
+        throw new NotDirectoryException(files.toString());
       }
       if (Files.size(report) > MOST_BYTES) {
         return refused("is larger than " + MOST_BYTES / 1024 / 1024 + " MB");

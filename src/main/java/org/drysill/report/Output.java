@@ -2,7 +2,6 @@ package org.drysill.report;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -27,10 +26,7 @@ public final class Output {
     } catch (IOException failed) {
       discard(part);
       // In the name of the file that was asked for, which the part beside it is not.
-      FileSystemException told =
-          new FileSystemException(target.toString(), null, FileTrouble.why(failed));
-      told.initCause(failed);
-      throw told;
+      throw FileTrouble.about(target, failed);
     }
   }
 

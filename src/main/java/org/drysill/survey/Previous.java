@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.drysill.survey.check.CheckList;
 import org.drysill.survey.check.SurveyCode;
@@ -93,6 +94,18 @@ final class Previous {
           now.visit().previous().isPresent() ? KEY : DATE,
           "a survey of " + earlier,
           "one from before the visit of " + visit);
+    }
+  }
+
+  /** Notes an earlier survey of which no room is in the later one: of another home, it seems. */
+  static void checkHome(Survey now, Survey then, CheckList list) {
+    List<String> rooms = now.rooms().stream().map(Room::id).toList();
+    if (then.rooms().stream().map(Room::id).noneMatch(rooms::contains)) {
+      list.add(
+          SurveyCode.PREVIOUS_OTHER_HOME,
+          now.visit().previous().isPresent() ? KEY : DATE,
+          "an earlier survey that has none of these rooms",
+          "one of the same home, its rooms by the same ids, such as " + rooms.get(0));
     }
   }
 

@@ -168,7 +168,12 @@ public final class SurveyReader {
         now ->
             result
                 .flatMap(SurveyResult::file)
-                .ifPresent(then -> Previous.checkOrder(now, then.survey(), list)));
+                .map(SurveyFile::survey)
+                .ifPresent(
+                    then -> {
+                      Previous.checkOrder(now, then, list);
+                      Previous.checkHome(now, then, list);
+                    }));
     return result;
   }
 

@@ -16,6 +16,9 @@ final class Bounds {
 
   private static final int LAST_YEAR = 2099;
 
+  /** Numbers of more digits are written with a power of ten. */
+  private static final int MOST_DIGITS = 15;
+
   private Bounds() {}
 
   /** Complains about an impossible value and returns false; complains about an odd one. */
@@ -79,6 +82,7 @@ final class Bounds {
 
   static String number(double value) {
     BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
-    return rounded.toPlainString();
+    boolean endless = Math.abs(rounded.precision() - rounded.scale()) > MOST_DIGITS;
+    return endless ? rounded.toString() : rounded.toPlainString();
   }
 }

@@ -5,7 +5,8 @@ import java.util.OptionalInt;
 
 /**
  * Which characters a text may hold: those of XML 1.0 (Fifth Edition, production 2 "Char") without
- * the control characters that it discourages, since the report is built as XML.
+ * the control characters that it discourages, since the report is built as XML, and without those
+ * that turn the direction of a text around, so that it shows another order than it has.
  */
 final class Characters {
   private Characters() {}
@@ -32,9 +33,14 @@ final class Characters {
         || c == '\r'
         || (c >= 0x20 && c < 0x7F)
         || c == 0x85
-        || (c >= 0xA0 && c <= 0xD7FF)
+        || (c >= 0xA0 && c <= 0xD7FF && !turnsRound(c))
         || (c >= 0xE000 && c <= 0xFFFD && c != 0xFEFF)
         || c >= 0x10000;
+  }
+
+  /** Embeddings, overrides and isolates; letters of any script need none of them. */
+  private static boolean turnsRound(int c) {
+    return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   }
 
   /** A name such as {@code the character U+0007}. */

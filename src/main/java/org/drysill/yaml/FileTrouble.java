@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 
 /** Says in words why the machine did not read or write a file; it often gives only its name. */
 public final class FileTrouble {
@@ -17,6 +18,13 @@ public final class FileTrouble {
     return failed instanceof FileSystemException named && named.getFile() != null
         ? named.getFile() + ": " + why(failed)
         : why(failed);
+  }
+
+  /** The same trouble told of a file, where the machine names none or another. */
+  public static IOException about(Path file, IOException failed) {
+    FileSystemException told = new FileSystemException(file.toString(), null, why(failed));
+    told.initCause(failed);
+    return told;
   }
 
   /** The reason alone, such as {@code no such file}. */

@@ -45,12 +45,22 @@ final class QuantityReader {
 
   private Optional<QuantityText> parse(Shape shape, String text, Spot spot) {
     try {
-      return Optional.of(QuantityText.of(text, spot.key().dimension(), spot.key().unit()));
+      QuantityText parsed = QuantityText.of(text, spot.key().dimension(), spot.key().unit());
+      if (isFinite(parsed.quantity())) {
+        return Optional.of(parsed);
+      }
+      complaints.wrong(
+          YamlCode.NOT_A_NUMBER, spot, shape, Finding.quote(text) + " (the number is too large)");
+      return Optional.empty();
     } catch (QuantityException fault) {
       complaints.wrong(
           code(fault.fault()), spot, shape, Finding.quote(text) + " (" + fault.hint() + ")");
       return Optional.empty();
     }
+  }
+
+  private static boolean isFinite(Quantity q) {
+    return Double.isFinite(q.low()) && Double.isFinite(q.value()) && Double.isFinite(q.high());
   }
 
   private static YamlCode code(QuantityException.Fault fault) {

@@ -1,6 +1,7 @@
 package org.drysill.yaml;
 
 import org.drysill.yaml.ProblemList.Finding;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
@@ -39,9 +40,15 @@ record Syntax(YamlCode code, Finding finding) {
           "quotation marks around a text that begins with % @ `");
     }
     if (problem.contains("unexpected end of stream") || problem.contains("<stream end>")) {
-      return notYaml("the end of the file", "a closing bracket or quotation mark");
+      return notYaml("the end of the file", "a closing bracket or quotation mark" + open(broken));
     }
     return notYaml(problem.replace("block end", "end of the indented part"), "YAML: key: value");
+  }
+
+  /** Where that began which nothing closes. */
+  private static String open(MarkedYAMLException broken) {
+    Mark mark = broken.getContextMark();
+    return mark == null ? "" : " for what begins on line " + (mark.getLine() + 1);
   }
 
   private static Syntax notYaml(String found, String expected) {

@@ -67,8 +67,13 @@ public record TextFile(Optional<String> text, boolean marked, List<Problem> prob
     return refused(name, YamlCode.TOO_LARGE, Finding.of("more than " + most, "at most " + most));
   }
 
-  /** The text of bytes that should be UTF-8. */
-  static TextFile decode(byte[] bytes, String name) {
+  /**
+   * The text of bytes that should be UTF-8.
+   *
+   * @param bytes the bytes of a file
+   * @param name the name that problems are reported under
+   */
+  public static TextFile decode(byte[] bytes, String name) {
     if (bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF) {
       return refused(name, YamlCode.NOT_UTF8, Finding.of("UTF-16", "text saved as UTF-8"));
     }

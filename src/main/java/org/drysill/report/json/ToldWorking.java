@@ -36,7 +36,7 @@ record ToldWorking(
    * @param name what it is
    * @param value its value
    * @param basis on what it rests
-   * @param working id of the figure that it is, where it has a working of its own
+   * @param working id of the figure that it is, where that one's working stands in the list
    */
   record Input(
       String symbol,
@@ -54,7 +54,7 @@ record ToldWorking(
           Optional.of(input.name()),
           Optional.of(new InUnit(input.value(), input.unit())),
           Optional.of(input.basis()),
-          input.figure());
+          input.figure().filter(told::containsKey));
     }
 
     /** True where the working of the same figure, by the same name, stands in the list. */

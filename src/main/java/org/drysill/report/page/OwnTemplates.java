@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drysill.yaml.Nearest;
 
 /**
  * Templates and style sheets of a user's own, in place of those of the same name. They are read
@@ -22,6 +23,18 @@ import java.util.stream.Stream;
 public final class OwnTemplates {
   /** No templates of one's own. */
   public static final OwnTemplates NONE = new OwnTemplates(Map.of());
+
+  /** The templates and style sheets that come with the program. */
+  static final List<String> BUNDLED =
+      List.of(
+          "blocks.ftlh",
+          "brief.ftlh",
+          "chapters.css",
+          "macros.ftlh",
+          "print.css",
+          "report.ftlh",
+          "screen.css",
+          "sheet.ftlh");
 
   private static final long LARGEST = 1 << 20;
   private static final int MOST_FILES = 100;
@@ -45,8 +58,8 @@ public final class OwnTemplates {
   /**
    * Reads a folder: files that end in {@code .ftlh} or {@code .css}, not those of its folders.
    *
-   * @throws TemplateProblem where a file is a link, too large, not UTF-8 or asks for what templates
-   *     may not do
+   * @throws TemplateProblem where a file is a link, too large, not UTF-8, asks for what templates
+   *     may not do, or has a name that nothing asks for
    * @throws IOException where the folder cannot be read
    */
   public static OwnTemplates read(Path folder) throws IOException {
@@ -63,7 +76,25 @@ public final class OwnTemplates {
       String name = file.getFileName().toString();
       texts.put(name, allowed(name, text(file, name)));
     }
+    texts.keySet().forEach(name -> refuseUnused(name, texts));
     return new OwnTemplates(texts);
+  }
+
+  /** A name that nothing asks for is a slip, and the bundled template would be used in silence. */
+  private static void refuseUnused(String name, Map<String, String> texts) {
+    boolean asked =
+        BUNDLED.contains(name)
+            || texts.entrySet().stream()
+                .anyMatch(e -> !e.getKey().equals(name) && e.getValue().contains(name));
+    if (!asked) {
+      throw new TemplateProblem(
+          name,
+          0,
+          "has the name of no bundled template and no other of the folder includes it; "
+              + Nearest.of(name, BUNDLED)
+                  .map(meant -> "did you mean " + meant + "?")
+                  .orElse("the bundled ones are " + String.join(", ", BUNDLED)));
+    }
   }
 
   private static boolean isTemplate(Path file) {

@@ -95,7 +95,9 @@ public enum SurveyCode implements ProblemCode {
   /** Told on the terminal alone, for the report knows no clock. */
   VISIT_TO_COME("S043", WARNING, "A visit that is yet to come"),
   /** More than twelve months. */
-  LONG_AFTER_VISIT("S044", WARNING, "A day long after the visit");
+  LONG_AFTER_VISIT("S044", WARNING, "A day long after the visit"),
+  /** No room of it is in the survey. */
+  PREVIOUS_OTHER_HOME("S045", WARNING, "An earlier survey that seems to be of another home");
 
   private final String code;
   private final Severity severity;

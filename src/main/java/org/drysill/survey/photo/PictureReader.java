@@ -34,7 +34,11 @@ final class PictureReader {
     FileKind kind =
         FileKind.of(file)
             .orElseThrow(
-                () -> new BadPicture(SurveyCode.PHOTO_NO_PICTURE, "another kind", EXPECTED));
+                () ->
+                    new BadPicture(
+                        SurveyCode.PHOTO_NO_PICTURE,
+                        file.length == 0 ? "an empty file" : "a file of another kind",
+                        EXPECTED));
     ImageReader reader = ImageIO.getImageReadersByFormatName(kind.format()).next();
     try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
       // Metadata are ignored: compressed texts in them could be larger than the picture.

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.drysill.report.font.Fonts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,9 +23,9 @@ class OwnTemplatesTest {
   @TempDir private Path folder;
 
   private String filled(String template) throws IOException {
-    Files.writeString(folder.resolve("own.ftlh"), template);
+    Files.writeString(folder.resolve("report.ftlh"), template);
     return new Templates(FONTS, OwnTemplates.read(folder), Duration.ofSeconds(3))
-        .render("own.ftlh", Map.of("charts", Map.of(), "word", "a & b"));
+        .render("report.ftlh", Map.of("charts", Map.of(), "word", "a & b"));
   }
 
   private void refused(String template, String... words) {
@@ -47,6 +48,23 @@ class OwnTemplatesTest {
         .isEqualTo("p { color: red; } /* ${word} */");
   }
 
+  @Test
+  void a_name_that_nothing_asks_for_is_a_slip() throws IOException {
+    Files.writeString(folder.resolve("reprot.ftlh"), "<p>never shown</p>");
+    refused("<p/>", "reprot.ftlh", "did you mean report.ftlh?");
+    Files.delete(folder.resolve("reprot.ftlh"));
+    Files.writeString(folder.resolve("mine.css"), "p { color: red; }");
+    refused("<p/>", "mine.css", "the bundled ones are blocks.ftlh, brief.ftlh");
+  }
+
+  @Test
+  void the_bundled_ones_are_those_of_the_folder() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("templates"))) {
+      assertThat(files.map(file -> file.getFileName().toString()).sorted())
+          .containsExactlyElementsOf(OwnTemplates.BUNDLED);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -62,7 +80,7 @@ class OwnTemplatesTest {
         "<#ftl auto_esc=false>${word}"
       })
   void program_text_classes_and_bare_markup(String probe) {
-    refused("\n" + probe, "own template own.ftlh, line ", "not allowed");
+    refused("\n" + probe, "own template report.ftlh, line ", "not allowed");
   }
 
   @ParameterizedTest
@@ -78,7 +96,7 @@ class OwnTemplatesTest {
   void files_outside_of_the_two_folders(String name) throws IOException {
     Path secret = Files.writeString(folder.resolveSibling("secret.ftlh"), "secret");
     try {
-      refused("<#include \"" + name + "\">", "own.ftlh", "line 1");
+      refused("<#include \"" + name + "\">", "report.ftlh", "line 1");
     } finally {
       Files.delete(secret);
     }
@@ -109,8 +127,8 @@ class OwnTemplatesTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "<p>${nothing}</p>; own template own.ftlh, line 1",
-        "<p><#if></p>; own template own.ftlh, line 1",
+        "<p>${nothing}</p>; own template report.ftlh, line 1",
+        "<p><#if></p>; own template report.ftlh, line 1",
         "<p>; not well-formed",
         "<script>x</script>; element script",
         "<p onclick=\"x\">x</p>; attribute onclick",
@@ -128,9 +146,9 @@ class OwnTemplatesTest {
     assertThatThrownBy(() -> OwnTemplates.read(folder))
         .isInstanceOf(TemplateProblem.class)
         .hasMessageContaining("must hold");
-    Files.write(folder.resolve("own.ftlh"), new byte[] {(byte) 0xff, (byte) 0xfe});
+    Files.write(folder.resolve("report.ftlh"), new byte[] {(byte) 0xff, (byte) 0xfe});
     assertThatThrownBy(() -> OwnTemplates.read(folder)).hasMessageContaining("not UTF-8");
-    Files.write(folder.resolve("own.ftlh"), new byte[(1 << 20) + 1]);
+    Files.write(folder.resolve("report.ftlh"), new byte[(1 << 20) + 1]);
     assertThatThrownBy(() -> OwnTemplates.read(folder)).hasMessageContaining("larger than");
   }
 }

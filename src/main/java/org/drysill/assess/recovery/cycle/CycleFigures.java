@@ -1,12 +1,13 @@
 package org.drysill.assess.recovery.cycle;
 
+import static org.drysill.assess.recovery.cycle.TestFigures.celsius;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
-import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.physics.Range;
 import org.drysill.physics.recovery.cycle.CycleRatio;
@@ -23,14 +24,6 @@ import org.drysill.reference.recovery.CycleCriteria;
  * @param rules what a log must show
  */
 record CycleFigures(String id, Errors errors, CycleCriteria rules) {
-  private static final Citation RATIO =
-      new Citation(
-          "EN 13141-7 and EN 13141-8",
-          Optional.empty(),
-          Optional.of("temperature ratios"),
-          How.MEMORY);
-  private static final Citation ERROR =
-      Citation.of("JCGM 100 (GUM)", "2008", "5.1.2, propagation of uncertainty", How.MEMORY);
   private static final Citation CYCLES =
       new Citation(
           "Cycles found in the log itself: turns, lag and whole half-cycles",
@@ -50,14 +43,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
 
   /** Indoors less outdoors [K]. */
   Figure difference(Range indoor, Range outdoor) {
-    return figure(
-        "difference",
-        "indoors less outdoors",
-        indoor.minus(outdoor),
-        Unit.KELVIN,
-        "Ti - Te",
-        List.of(celsius("Ti", "room air", indoor), celsius("Te", "outdoor air", outdoor)),
-        Optional.empty());
+    return figures().difference(indoor, outdoor);
   }
 
   /** The ratio on the supply side, within 0 and 1. */
@@ -117,7 +103,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
     inputs.add(points("s", "standard error by the scatter of cycles", cycles.scatterError()));
     inputs.add(points("δ", "taken out for the lag of the thermometer", cycles.lagCorrection()));
     inputs.add(points("e", "turns known to half a reading", cycles.edgeError()));
-    return figure(
+    return figures().of(
         what,
         name,
         new Range(
@@ -161,7 +147,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private Figure balance(CycleRatio cycles) {
-    return figure(
+    return figures().of(
         "balance",
         "air supplied by air taken out in a cycle",
         Range.exactly(cycles.balance()),
@@ -172,7 +158,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private Figure time(String what, String name, double seconds) {
-    return figure(
+    return figures().of(
         what,
         name,
         Range.exactly(seconds),
@@ -183,7 +169,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private Figure mean(String what, String name, double celsius, double error) {
-    return figure(
+    return figures().of(
         what,
         name,
         Range.around(celsius, error),
@@ -194,7 +180,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private Figure moment(String what, String name, FoldedPoint point) {
-    return figure(
+    return figures().of(
         what,
         name,
         Range.exactly(point.ratio()),
@@ -208,24 +194,7 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
     return Input.of(symbol, name, Range.exactly(ratio), Unit.PERCENTAGE_POINT, Basis.CALCULATED);
   }
 
-  private static Input celsius(String symbol, String name, Range value) {
-    return Input.of(symbol, name, value, Unit.CELSIUS, Basis.MEASURED);
-  }
-
-  private Figure figure(
-      String what,
-      String name,
-      Range value,
-      Unit unit,
-      String formula,
-      List<Input> inputs,
-      Optional<String> note) {
-    return new Figure(
-        id + "." + what,
-        name,
-        value,
-        unit,
-        Basis.MEASURED,
-        () -> new Working(formula, inputs, List.of(RATIO, ERROR, CYCLES), note));
+  private TestFigures figures() {
+    return new TestFigures(id, List.of(CYCLES));
   }
 }
