@@ -20,6 +20,7 @@ import org.drysill.report.page.OwnTemplates;
 import org.drysill.report.sheet.Sheet;
 import org.drysill.report.sheet.SheetWriter;
 import org.drysill.report.working.Found;
+import org.drysill.survey.Edition;
 import org.drysill.survey.Survey;
 import org.drysill.survey.VisitDay;
 import org.drysill.survey.log.Logs;
@@ -272,6 +273,12 @@ public final class Drysill {
     public Report report(ReportWishes wishes) {
       Input wished = new Input(Optional.of(after), before, List.of(), Optional.empty()).as(wishes);
       return Study.compose(wished.visit().orElseThrow(), wished.before(), wishes, stage -> {});
+    }
+
+    /** True where the report tells what changed; the brief edition leaves it out. */
+    public boolean tellsChange(ReportWishes wishes) {
+      return wishes.of(after.file().survey()).visit().edition().orElse(Edition.SURVEY)
+          != Edition.BRIEF;
     }
 
     /** True where the later survey names no earlier one by itself. */

@@ -21,7 +21,7 @@ public record Figure(
     return how.get();
   }
 
-  /** The likely value. */
+  /** The likely value, in {@code unit}. */
   public double likely() {
     return value.likely();
   }

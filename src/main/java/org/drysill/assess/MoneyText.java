@@ -25,7 +25,7 @@ public record MoneyText(String currency) {
     return sign().equals(currency) ? currency + JOIN + number : sign() + number;
   }
 
-  /** An amount in whole units, at least 0. */
+  /** An amount in whole units of its currency, at least 0. */
   public String whole(double amount) {
     return of(String.format(Locale.ROOT, "%,d", Math.round(amount)));
   }

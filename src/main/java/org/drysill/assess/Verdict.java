@@ -14,12 +14,12 @@ public enum Verdict {
   /** Share of a limit within which a computed value equals it: far below any digit that counts. */
   private static final double ROUNDING = 1e-9;
 
-  /** Compares a provided range with a lower limit; equality reaches it. */
+  /** Compares a provided range with a lower limit of the same unit; equality reaches it. */
   public static Verdict atLeast(Range provided, double required) {
     return atLeast(provided, Range.exactly(required));
   }
 
-  /** Compares a range with an upper limit that it must stay below; equality fails. */
+  /** Compares a range with an upper limit of its unit that it must stay below; equality fails. */
   public static Verdict below(Range value, double limit) {
     if (reaches(value.low(), limit)) {
       return SHORT;
@@ -35,7 +35,7 @@ public enum Verdict {
     return reaches(provided.high(), required.low()) ? UNKNOWN : SHORT;
   }
 
-  /** Compares a range with an upper limit that it may reach; equality passes. */
+  /** Compares a range with an upper limit of its unit that it may reach; equality passes. */
   public static Verdict atMost(Range value, double limit) {
     if (reaches(limit, value.high())) {
       return MEETS;

@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
       "  drysill compare before.yaml after.yaml",
       "  drysill compare before.yaml after.yaml -o after.pdf --json results.json",
       "  drysill compare before.yaml after.yaml -o share.pdf --redact",
+      "  drysill compare before.yaml after.yaml -o bericht.pdf --edition brief --language de",
       "  drysill compare before.yaml after.yaml -o after.pdf --sign me.p12"
     })
 final class CompareCommand implements Callable<Integer> {
@@ -102,11 +103,16 @@ final class CompareCommand implements Callable<Integer> {
       return ExitStatus.SURVEY_HAS_PROBLEMS.code();
     }
     Drysill.Visits visits = compared.visits().get();
+    // Asked first, since it refuses a language that the edition has not.
+    boolean brief = !visits.tellsChange(wishes);
     if (!talk.quiet) {
       print(visits, compared);
     }
     if (output == null && json == null && html == null) {
       return ExitStatus.DONE.code();
+    }
+    if (!talk.quiet && brief) {
+      console.say("The edition brief tells the later visit alone; what changed stands above.");
     }
     Report report = visits.report(wishes);
     byte[] signed = sign.signed(report.pdf(), key);

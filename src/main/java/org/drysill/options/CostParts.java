@@ -36,12 +36,12 @@ public record CostParts(
         residualValue + other.residualValue);
   }
 
-  /** The same with more to be spent on heat, or less. */
+  /** The same with more to be spent on heat, or less [currency]. */
   public CostParts withMoreHeat(double more) {
     return new CostParts(firstCost, replacements, upkeep, electricity, heat + more, residualValue);
   }
 
-  /** The global cost. */
+  /** The global cost [currency]. */
   public double total() {
     return firstCost + replacements + upkeep + electricity + heat + residualValue;
   }

@@ -72,6 +72,25 @@ class CompareCommandTest {
   }
 
   @Test
+  void the_brief_edition_is_written_in_german_and_is_said_to_leave_out_what_changed()
+      throws IOException {
+    String before = file("before.yaml", SMALL.replace("2026-01-22", "2025-02-11"));
+    String after = file("after.yaml", SMALL);
+    String html = folder.resolve("out.html").toString();
+    assertThat(run("compare", before, after, "--html", html, "--language", "de")).isEqualTo(2);
+    assertThat(err.toString()).contains("the edition survey is written in English only");
+    assertThat(out.toString()).isEmpty();
+    String[] german = {
+      "compare", before, after, "--html", html, "--edition", "brief", "--language", "de"
+    };
+    assertThat(run(german)).isZero();
+    assertThat(out.toString()).contains("The edition brief tells the later visit alone");
+    assertThat(Files.readString(Path.of(html)))
+        .contains("lang=\"de\"", "22. Januar 2026")
+        .doesNotContain("11. Februar 2025");
+  }
+
+  @Test
   void wrong_use_ends_with_2() {
     assertThat(run("compare", AFTER)).isEqualTo(2);
     assertThat(run("compare", AFTER, AFTER)).isEqualTo(2);

@@ -35,7 +35,7 @@ public record HomeState(
     excess = List.copyOf(excess);
   }
 
-  /** A fan's flow by its most likely value; 1 for one that is not known to move anything. */
+  /** A fan's flow by its most likely value [-]; 1 for one that is not known to move anything. */
   public double fan(String id) {
     return Optional.ofNullable(fans.get(id)).orElse(1.0);
   }

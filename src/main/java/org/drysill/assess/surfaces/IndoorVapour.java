@@ -66,7 +66,11 @@ public record IndoorVapour(
         figure);
   }
 
-  /** True where it was so warm outdoors that the excess says little of colder months. */
+  /**
+   * True where it was so warm outdoors that the excess says little of colder months.
+   *
+   * @param warmest outdoor temperature up to which it does [°C]
+   */
   public boolean isTooWarm(double warmest) {
     return outdoor > warmest;
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drysill.assess.AirChanges;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
@@ -17,7 +18,6 @@ import org.drysill.assess.ventilation.required.Demand;
 import org.drysill.assess.ventilation.required.Demands;
 import org.drysill.assess.ventilation.required.RateFormula;
 import org.drysill.assess.ventilation.required.RuleFacts;
-import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.rules.Confidence;
 import org.drysill.reference.rules.Counts;
@@ -191,19 +191,8 @@ final class Comparisons {
   }
 
   private Figure airChange(String id, Figure flow) {
-    double perHour = Airflow.m3PerSecond(1).airChangePerHour(home.volume().likely());
-    return new Figure(
-        id + ".air_change",
-        flow.name() + ", as air changes",
-        flow.value().times(perHour),
-        Unit.AIR_CHANGE,
-        flow.basis(),
-        () ->
-            new Working(
-                "n = q / V",
-                List.of(Input.of("q", flow), Input.of("V", home.volume())),
-                List.of(),
-                Optional.empty()));
+    return AirChanges.of(
+        id + ".air_change", flow.name() + ", as air changes", flow, home.volume());
   }
 
   private static Figure per(String id, String how, Figure flow, Figure divisor, Unit unit) {

@@ -48,12 +48,12 @@ public record Entry(Costed costed, List<ShownCaution> cautions, boolean admissib
     return costed.studied().effect().settles();
   }
 
-  /** Yearly cost over the horizon; infinite where it is not known. */
+  /** Yearly cost over the horizon [currency/a]; infinite where it is not known. */
   public double annualCost() {
     return costed.annualCost().orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** First cost; infinite where it is not known. */
+  /** First cost [currency]; infinite where it is not known. */
   public double firstCost() {
     return costed.firstCost().orElse(Double.POSITIVE_INFINITY);
   }

@@ -25,7 +25,7 @@ public record Purse(Optional<Range> money, String currency) {
     return money.filter(m -> entry.costed().firstCost().orElse(0.0) > m.high()).isPresent();
   }
 
-  /** An amount in words, such as {@code £450}. */
+  /** An amount [currency] in words, such as {@code £450}. */
   public String words(double amount) {
     return new MoneyText(currency).whole(amount);
   }

@@ -76,7 +76,8 @@ public final class Iso13788Vapour {
    * ps,water(T) / ps,ice(T). Unchanged from 0 °C up. May exceed 1: fog of supercooled drops is
    * supersaturated over ice.
    *
-   * @param relativeHumidity relative humidity over water, as a ratio
+   * @param celsius temperature T of the air [°C]
+   * @param relativeHumidity relative humidity over water φw, as a ratio
    */
   public static double humidityOverIce(double celsius, double relativeHumidity) {
     return Bounds.atLeast("relative humidity [ratio]", relativeHumidity, 0)

@@ -29,7 +29,7 @@ public record GlobalCost(double firstCost, double lifeYears, double horizonYears
     PresentValue.discountFactor(rate, horizonYears);
   }
 
-  /** What the purchases of the horizon are worth today, the first and every replacement. */
+  /** What the purchases of the horizon are worth today, the first and every replacement [money]. */
   public double purchases() {
     double factor = 1;
     for (int k = 1; k <= replacements(); k++) {
@@ -43,13 +43,13 @@ public record GlobalCost(double firstCost, double lifeYears, double horizonYears
     return (int) Math.ceil(horizonYears / lifeYears) - 1;
   }
 
-  /** Final value V at the end of the horizon, in money of then. */
+  /** Final value V at the end of the horizon, in money of then [money]. */
   public double finalValue() {
     double lived = horizonYears - replacements() * lifeYears;
     return firstCost * (lifeYears - lived) / lifeYears;
   }
 
-  /** Global cost Cg with a yearly cost of either sign; a saving is negative. */
+  /** Global cost Cg [money] with a yearly cost [money/a] of either sign; a saving is negative. */
   public double total(double yearlyCost) {
     return purchases()
         + Bounds.finite("yearly cost", yearlyCost)
@@ -57,7 +57,7 @@ public record GlobalCost(double firstCost, double lifeYears, double horizonYears
         - finalValue() * PresentValue.discountFactor(rate, horizonYears);
   }
 
-  /** The same as an equal yearly sum over the horizon: Cg·a(τ). */
+  /** The same as an equal yearly sum over the horizon: Cg·a(τ) [money/a]. */
   public double perYear(double yearlyCost) {
     return total(yearlyCost) * PresentValue.annuityFactor(rate, horizonYears);
   }

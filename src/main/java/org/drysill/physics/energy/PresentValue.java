@@ -17,27 +17,27 @@ import org.drysill.physics.Bounds;
 public final class PresentValue {
   private PresentValue() {}
 
-  /** Real rate Rr from the market rate and inflation. */
+  /** Real rate Rr [1/a] from the market rate and inflation [1/a], each above −1 and at most 1. */
   public static double realRate(double marketRate, double inflation) {
     return (rate(marketRate) - rate(inflation)) / (1 + inflation);
   }
 
-  /** Discount factor d(n): what a sum after n years is worth today. */
+  /** Discount factor d(n) [-]: what a sum after n years, 0 to 200, is worth today. */
   public static double discountFactor(double rate, double years) {
     return Math.pow(1 + rate(rate), -years(years));
   }
 
-  /** Present value factor f(n): what a sum paid at the end of each of n years is worth today. */
+  /** Present value factor f(n) [a]: what a sum paid at the end of each of n years is worth today. */
   public static double annuityPresentValueFactor(double rate, double years) {
     return growing(rate(rate), 0, years(years));
   }
 
-  /** Present value factor f*(n) of a yearly sum whose price grows by e. */
+  /** Present value factor f*(n) [a] of a yearly sum whose price grows by e [1/a]. */
   public static double growingPresentValueFactor(double rate, double growth, double years) {
     return growing(rate(rate), rate(growth), years(years));
   }
 
-  /** Annuity factor a(n) = 1/f(n): the yearly sum that repays 1 in n years, n above 0. */
+  /** Annuity factor a(n) = 1/f(n) [1/a]: the yearly sum that repays 1 in n years, n above 0. */
   public static double annuityFactor(double rate, double years) {
     return 1 / annuityPresentValueFactor(rate, Bounds.above("years", years, 0));
   }

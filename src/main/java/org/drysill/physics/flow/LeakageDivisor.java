@@ -21,7 +21,11 @@ public final class LeakageDivisor {
 
   private LeakageDivisor() {}
 
-  /** Sherman's divisor N = C·H·S·L from the published factors. */
+  /**
+   * Sherman's divisor N = C·H·S·L from the published factors, all ratios.
+   *
+   * @return N, by which n50 [1/h] is divided to give the infiltration of a year [1/h]
+   */
   public static double sherman(double climate, double height, double shelter, double leakType) {
     return Bounds.above("climate factor C", climate, 0)
         * Bounds.above("height factor H", height, 0)

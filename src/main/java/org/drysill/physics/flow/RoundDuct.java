@@ -45,12 +45,12 @@ public record RoundDuct(double diameterM, double roughnessM) {
     return 4 * Bounds.atLeast("flow [m³/s]", flowM3S, 0) / (Math.PI * diameterM * diameterM);
   }
 
-  /** Reynolds number Re. */
+  /** Reynolds number Re of a flow [m³/s], at least 0. */
   public double reynolds(double flowM3S, Air air) {
     return velocityMs(flowM3S) * diameterM / air.viscosityM2S();
   }
 
-  /** Friction factor f of a flow above 0. */
+  /** Friction factor f of a flow [m³/s] above 0. */
   public double frictionFactor(double flowM3S, Air air) {
     return Colebrook.frictionFactor(reynolds(flowM3S, air), roughnessM / diameterM);
   }

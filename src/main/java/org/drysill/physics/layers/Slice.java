@@ -20,7 +20,13 @@ public record Slice(double resistance, double airLayerM) {
     Bounds.above("vapour-equivalent air layer sd [m]", airLayerM, 0);
   }
 
-  /** A layer of a material: R = d/λ, sd = μ·d. */
+  /**
+   * A layer of a material: R = d/λ, sd = μ·d.
+   *
+   * @param thicknessM d [m], above 0
+   * @param conductivity λ [W/(m·K)], above 0
+   * @param vapourFactor μ [-], how many times better than air it holds vapour back
+   */
   public static Slice of(double thicknessM, double conductivity, double vapourFactor) {
     Bounds.above("thickness [m]", thicknessM, 0);
     return new Slice(

@@ -28,7 +28,7 @@ public final class MouldGrowth {
 
   private MouldGrowth() {}
 
-  /** RHcrit [%], the least humidity at which mould grows. */
+  /** RHcrit [%], the least humidity at which mould grows at a temperature [°C]. */
   public static double criticalHumidity(double celsius, MouldSensitivity surface) {
     return celsius > POLYNOMIAL_TO_CELSIUS
         ? surface.leastHumidity()
@@ -54,7 +54,13 @@ public final class MouldGrowth {
         -0.68 * Math.log(celsius) - 13.9 * Math.log(humidity) + 0.14 * surface.timber() + 66.02);
   }
 
-  /** Mmax, the index that growth approaches in steady conditions; 0 below RHcrit. */
+  /**
+   * Mmax, the index that growth approaches in steady conditions; 0 below RHcrit.
+   *
+   * @param celsius T [°C]
+   * @param humidity RH [%]
+   * @return 0 to 6
+   */
   public static double highestIndex(double celsius, double humidity, MouldSensitivity surface) {
     double critical = criticalHumidity(celsius, surface);
     return humidity <= critical || critical >= 100
@@ -79,7 +85,7 @@ public final class MouldGrowth {
         / (DAYS_PER_WEEK * weeksToFirstGrowth(celsius, wet, surface));
   }
 
-  /** Whether mould can grow at all. */
+  /** Whether mould can grow at all at a temperature [°C] and relative humidity [%]. */
   public static boolean grows(double celsius, double humidity, MouldSensitivity surface) {
     return celsius >= LOWEST_CELSIUS
         && celsius <= HIGHEST_CELSIUS

@@ -26,7 +26,7 @@ public record AirPath(double coefficient, double exponent) {
     Bounds.inside("flow exponent n", exponent, 0.5, 1);
   }
 
-  /** A share of the cracks that follow a law of leakage. */
+  /** A share, 0 to 1, of the cracks that follow a law of leakage. */
   public static AirPath of(LeakagePowerLaw law, double share) {
     return new AirPath(law.coefficient() * Bounds.inside("share", share, 0, 1), law.exponent());
   }

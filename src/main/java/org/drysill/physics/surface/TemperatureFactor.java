@@ -20,8 +20,12 @@ public final class TemperatureFactor {
   private TemperatureFactor() {}
 
   /**
-   * The factor f of a surface whose temperature was read; below 0 or above 1 where the reading was.
+   * The factor f [-] of a surface whose temperature was read; below 0 or above 1 where the reading
+   * was.
    *
+   * @param surfaceCelsius Tsi, on its room side [°C]
+   * @param indoorCelsius Ti, of the air of the room [°C]
+   * @param outdoorCelsius Te, of the air outdoors [°C]
    * @throws IllegalArgumentException where indoors and outdoors differ by less than {@link
    *     TemperatureRatio#SMALLEST_DIFFERENCE_K}
    */

@@ -60,7 +60,7 @@ public final class YearsAgain {
     return air.outdoor();
   }
 
-  /** The same as walls follow it. */
+  /** The same as walls follow it [°C]. */
   public double[] slowCelsius() {
     return air.slowOutdoor();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.AirChanges;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -169,19 +170,7 @@ final class Leaks {
   }
 
   private Figure airChange(String id, String name, Figure flow) {
-    double perHour = Airflow.m3PerSecond(1).airChangePerHour(home.volume().likely());
-    return new Figure(
-        id,
-        name,
-        flow.value().times(perHour),
-        Unit.AIR_CHANGE,
-        flow.basis(),
-        () ->
-            new Working(
-                "n = q / V",
-                List.of(Input.of("q", flow), Input.of("V", home.volume())),
-                List.of(),
-                Optional.empty()));
+    return AirChanges.of(id, name, flow, home.volume());
   }
 
   /** Through background ventilators, counted like leaks; the least is nothing: they may be shut. */

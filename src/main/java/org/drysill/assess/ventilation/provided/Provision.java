@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.drysill.assess.AirChanges;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -14,7 +15,6 @@ import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.provided.OutdoorAir.Source;
-import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
@@ -177,20 +177,11 @@ public final class Provision {
   }
 
   private Figure airChange(Figure whole) {
-    double volume = home.volume().likely();
-    double perHour = Airflow.m3PerSecond(1).airChangePerHour(volume);
-    return new Figure(
+    return AirChanges.of(
         "ventilation.whole_home.air_change",
         "air change of the whole home",
-        whole.value().times(perHour),
-        Unit.AIR_CHANGE,
-        whole.basis(),
-        () ->
-            new Working(
-                "n = q / V",
-                List.of(Input.of("q", whole), Input.of("V", home.volume())),
-                List.of(),
-                Optional.empty()));
+        whole,
+        home.volume());
   }
 
   private static AirBalance balance(Figure supply, Figure extract, Figure whole) {

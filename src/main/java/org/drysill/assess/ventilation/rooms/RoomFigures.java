@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.drysill.assess.AirChanges;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
-import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.ventilation.VentilationDefaults;
 
@@ -52,19 +52,11 @@ final class RoomFigures {
   }
 
   Figure airChange(RoomFacts room, Figure outdoorAir) {
-    double perHour = Airflow.m3PerSecond(1).airChangePerHour(room.volume().likely());
-    return new Figure(
+    return AirChanges.of(
         "room." + room.id() + ".outdoor_air_change",
         "outdoor air changes of the " + room.name(),
-        outdoorAir.value().times(perHour),
-        Unit.AIR_CHANGE,
-        outdoorAir.basis(),
-        () ->
-            new Working(
-                "n = q / V",
-                List.of(Input.of("q", outdoorAir), Input.of("V", room.volume())),
-                List.of(),
-                Optional.empty()));
+        outdoorAir,
+        room.volume());
   }
 
   Figure doorPressure(Way way, int i, Place from, Place to, Map<Case, AirState> running) {
