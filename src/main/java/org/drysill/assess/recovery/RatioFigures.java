@@ -40,22 +40,23 @@ record RatioFigures(String id, TestTemperatures t, RecoveryDefaults defaults) {
     double share = single ? defaults.singleReadingShare().likely() : 1;
     Range ratio =
         new Range(Math.max(0, (likely - error) * share), likely, Math.min(1, likely + error));
-    return figures().of(
-        "supply_ratio",
-        "temperature ratio on the supply side",
-        ratio,
-        Unit.PERCENT,
-        "η = (Tsup - Te) / (Ti - Te); u = √(us² + (η·ui)² + ((1 - η)·ue)²) / (Ti - Te)",
-        List.of(
-            celsius("Tsup", "supply air", supply),
-            celsius("Ti", "room air", indoor()),
-            celsius("Te", "outdoor air", outdoor())),
-        single
-            ? Optional.of(
-                "The lower bound is multiplied by "
-                    + Numbers.hundredth(share)
-                    + ", as a reading at the start of supply overstates the mean.")
-            : Optional.empty());
+    return figures()
+        .of(
+            "supply_ratio",
+            "temperature ratio on the supply side",
+            ratio,
+            Unit.PERCENT,
+            "η = (Tsup - Te) / (Ti - Te); u = √(us² + (η·ui)² + ((1 - η)·ue)²) / (Ti - Te)",
+            List.of(
+                celsius("Tsup", "supply air", supply),
+                celsius("Ti", "room air", indoor()),
+                celsius("Te", "outdoor air", outdoor())),
+            single
+                ? Optional.of(
+                    "The lower bound is multiplied by "
+                        + Numbers.hundredth(share)
+                        + ", as a reading at the start of supply overstates the mean.")
+                : Optional.empty());
   }
 
   /** The ratio on the exhaust side. */
@@ -69,17 +70,18 @@ record RatioFigures(String id, TestTemperatures t, RecoveryDefaults defaults) {
             halfWidth(exhaust),
             halfWidth(extract),
             halfWidth(outdoor()));
-    return figures().of(
-        "exhaust_ratio",
-        "temperature ratio on the exhaust side",
-        Range.around(likely, error),
-        Unit.PERCENT,
-        "η = (Text - Texh) / (Text - Te)",
-        List.of(
-            celsius("Text", "air from the room", extract),
-            celsius("Texh", "exhaust air", exhaust),
-            celsius("Te", "outdoor air", outdoor())),
-        Optional.of("Shown apart: never averaged with the ratio on the supply side."));
+    return figures()
+        .of(
+            "exhaust_ratio",
+            "temperature ratio on the exhaust side",
+            Range.around(likely, error),
+            Unit.PERCENT,
+            "η = (Text - Texh) / (Text - Te)",
+            List.of(
+                celsius("Text", "air from the room", extract),
+                celsius("Texh", "exhaust air", exhaust),
+                celsius("Te", "outdoor air", outdoor())),
+            Optional.of("Shown apart: never averaged with the ratio on the supply side."));
   }
 
   private Range indoor() {

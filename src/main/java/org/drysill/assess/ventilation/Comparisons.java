@@ -191,8 +191,7 @@ final class Comparisons {
   }
 
   private Figure airChange(String id, Figure flow) {
-    return AirChanges.of(
-        id + ".air_change", flow.name() + ", as air changes", flow, home.volume());
+    return AirChanges.of(id + ".air_change", flow.name() + ", as air changes", flow, home.volume());
   }
 
   private static Figure per(String id, String how, Figure flow, Figure divisor, Unit unit) {

@@ -25,9 +25,7 @@ record AirSide(
    */
   Range payments(MoneyFacts money) {
     return new Range(
-        payments(Range::low, money),
-        payments(Range::likely, money),
-        payments(Range::high, money));
+        payments(Range::low, money), payments(Range::likely, money), payments(Range::high, money));
   }
 
   private double payments(ToDoubleFunction<Range> end, MoneyFacts money) {

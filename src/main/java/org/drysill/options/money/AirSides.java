@@ -96,8 +96,7 @@ final class AirSides {
   }
 
   private Figure annual(String id, Measure measure, Figure first, Figure running) {
-    Figure annual =
-        new OverHorizon(money, measure.lifeYears(), first, running).annualCost(figures);
+    Figure annual = new OverHorizon(money, measure.lifeYears(), first, running).annualCost(figures);
     return figures.of(
         id + ".annual_cost",
         "yearly cost over the horizon of " + measure.name(),

@@ -15,8 +15,7 @@ import org.drysill.reference.How;
 /** What one measure saves beside another that moves the same air, and what is left of that. */
 final class WorthFigures {
   /** How first cost, running and replacements become one sum. */
-  static final Citation GLOBAL_COST =
-      Citation.of("EN 15459-1", "2017", "global cost", How.MEMORY);
+  static final Citation GLOBAL_COST = Citation.of("EN 15459-1", "2017", "global cost", How.MEMORY);
 
   private final MoneyFacts money;
   private final Figures figures;

@@ -27,7 +27,9 @@ public final class PresentValue {
     return Math.pow(1 + rate(rate), -years(years));
   }
 
-  /** Present value factor f(n) [a]: what a sum paid at the end of each of n years is worth today. */
+  /**
+   * Present value factor f(n) [a]: what a sum paid at the end of each of n years is worth today.
+   */
   public static double annuityPresentValueFactor(double rate, double years) {
     return growing(rate(rate), 0, years(years));
   }

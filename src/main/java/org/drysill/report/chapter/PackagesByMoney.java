@@ -71,8 +71,7 @@ final class PackagesByMoney {
   private Row row(PackagesResult.BudgetBuys sum) {
     return Cells.row(
         Cells.text(numbers.plain(sum.money(), Unit.MONEY, Rounding.NEAREST)),
-        Cells.text(
-            String.join("; ", sum.titles()) + (sum.stopGap() ? " (with a stop-gap)" : "")),
+        Cells.text(String.join("; ", sum.titles()) + (sum.stopGap() ? " (with a stop-gap)" : "")),
         Cells.text(numbers.plain(sum.spent(), Unit.MONEY, Rounding.NEAREST)),
         Cells.text(Integer.toString(sum.mouldMonths())),
         Cells.text(numbers.plain(sum.lacksM3S(), Unit.AIRFLOW, Rounding.UP)));

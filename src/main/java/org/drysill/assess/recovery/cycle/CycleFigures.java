@@ -103,22 +103,23 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
     inputs.add(points("s", "standard error by the scatter of cycles", cycles.scatterError()));
     inputs.add(points("δ", "taken out for the lag of the thermometer", cycles.lagCorrection()));
     inputs.add(points("e", "turns known to half a reading", cycles.edgeError()));
-    return figures().of(
-        what,
-        name,
-        new Range(
-            Math.max(0, cycles.ratio() - u),
-            Math.max(0, Math.min(1, cycles.ratio())),
-            Math.min(1, Math.max(0, cycles.ratio() + u))),
-        Unit.PERCENT,
-        formula
-            + "; u = √(u(T)² + (%s·s)² + (%s·δ)² + e²)"
-                .formatted(
-                    Said.number(rules.coverage().likely()), lagError(cycles) == 1 ? "1" : "¼"),
-        inputs,
-        Optional.of(
-            "Over %d whole cycles. What a thermometer is off by does not average out over cycles."
-                .formatted(cycles.used())));
+    return figures()
+        .of(
+            what,
+            name,
+            new Range(
+                Math.max(0, cycles.ratio() - u),
+                Math.max(0, Math.min(1, cycles.ratio())),
+                Math.min(1, Math.max(0, cycles.ratio() + u))),
+            Unit.PERCENT,
+            formula
+                + "; u = √(u(T)² + (%s·s)² + (%s·δ)² + e²)"
+                    .formatted(
+                        Said.number(rules.coverage().likely()), lagError(cycles) == 1 ? "1" : "¼"),
+            inputs,
+            Optional.of(
+                "Over %d whole cycles. What a thermometer is off by does not average out over cycles."
+                    .formatted(cycles.used())));
   }
 
   /** How the unit turns. */
@@ -147,47 +148,52 @@ record CycleFigures(String id, Errors errors, CycleCriteria rules) {
   }
 
   private Figure balance(CycleRatio cycles) {
-    return figures().of(
-        "balance",
-        "air supplied by air taken out in a cycle",
-        Range.exactly(cycles.balance()),
-        Unit.RATIO,
-        "Σ q·Δt of supply / Σ q·Δt of the other half",
-        List.of(),
-        Optional.empty());
+    return figures()
+        .of(
+            "balance",
+            "air supplied by air taken out in a cycle",
+            Range.exactly(cycles.balance()),
+            Unit.RATIO,
+            "Σ q·Δt of supply / Σ q·Δt of the other half",
+            List.of(),
+            Optional.empty());
   }
 
   private Figure time(String what, String name, double seconds) {
-    return figures().of(
-        what,
-        name,
-        Range.exactly(seconds),
-        Unit.SECONDS,
-        "read from the log",
-        List.of(),
-        Optional.empty());
+    return figures()
+        .of(
+            what,
+            name,
+            Range.exactly(seconds),
+            Unit.SECONDS,
+            "read from the log",
+            List.of(),
+            Optional.empty());
   }
 
   private Figure mean(String what, String name, double celsius, double error) {
-    return figures().of(
-        what,
-        name,
-        Range.around(celsius, error),
-        Unit.CELSIUS,
-        "mean over the log",
-        List.of(),
-        Optional.empty());
+    return figures()
+        .of(
+            what,
+            name,
+            Range.around(celsius, error),
+            Unit.CELSIUS,
+            "mean over the log",
+            List.of(),
+            Optional.empty());
   }
 
   private Figure moment(String what, String name, FoldedPoint point) {
-    return figures().of(
-        what,
-        name,
-        Range.exactly(point.ratio()),
-        Unit.PERCENT,
-        "(T - Te) / (Ti - Te), %s s after supply began".formatted(Said.seconds(point.offsetS())),
-        List.of(),
-        Optional.of("As the thermometer showed it, mean of all cycles."));
+    return figures()
+        .of(
+            what,
+            name,
+            Range.exactly(point.ratio()),
+            Unit.PERCENT,
+            "(T - Te) / (Ti - Te), %s s after supply began"
+                .formatted(Said.seconds(point.offsetS())),
+            List.of(),
+            Optional.of("As the thermometer showed it, mean of all cycles."));
   }
 
   private static Input points(String symbol, String name, double ratio) {

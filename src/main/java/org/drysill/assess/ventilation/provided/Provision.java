@@ -178,10 +178,7 @@ public final class Provision {
 
   private Figure airChange(Figure whole) {
     return AirChanges.of(
-        "ventilation.whole_home.air_change",
-        "air change of the whole home",
-        whole,
-        home.volume());
+        "ventilation.whole_home.air_change", "air change of the whole home", whole, home.volume());
   }
 
   private static AirBalance balance(Figure supply, Figure extract, Figure whole) {
