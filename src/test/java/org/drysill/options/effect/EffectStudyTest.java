@@ -220,11 +220,13 @@ class EffectStudyTest {
         FLAT
             + "  - {id: wc, use: wc, floor_area: 2 m2}\n"
             + "  - {id: utility, use: utility, floor_area: 4 m2}\n"
-            + "  - {id: shower, use: shower room, floor_area: 4 m2}\n";
+            + "  - {id: shower, use: shower room, floor_area: 4 m2}\n"
+            + "  - {id: diner, use: kitchen-dining room, floor_area: 14 m2}\n";
     assertThat(running(rooms, "wc")).isCloseTo(6, within(1e-9));
     assertThat(running(rooms, "utility")).isCloseTo(30, within(1e-9));
     assertThat(running(rooms, "shower")).isCloseTo(15, within(1e-9));
     assertThat(running(rooms, "kitchen")).isCloseTo(60, within(1e-9));
+    assertThat(running(rooms, "diner")).isCloseTo(60, within(1e-9));
   }
 
   private static double running(String survey, String room) {

@@ -44,7 +44,19 @@ final class Entries {
                 new SurfaceChange("wall", "Room, corner", false, 12, Range.exactly(wallMonths)),
                 new SurfaceChange("pane", "Room, window", true, 12, Range.exactly(glassMonths))),
             10,
-            airLacking);
+            airLacking,
+            List.of());
+    return of(measure, admissible, effect, money(annual, first));
+  }
+
+  /** An entry that leaves walls, air and glass as they are and settles findings. */
+  static Entry settling(String measure, String... findings) {
+    return of(
+        measure, true, effect(List.of(), 10, 10, List.of(findings)), money(10, 100));
+  }
+
+  private static Entry of(
+      String measure, boolean admissible, MeasureEffect effect, MeasureMoney money) {
     return new Entry(
         new Costed(
             new Studied(
@@ -54,7 +66,7 @@ final class Entries {
                 List.of(),
                 Range.exactly(0),
                 true),
-            money(annual, first),
+            money,
             0,
             Optional.empty()),
         List.of(),
@@ -62,7 +74,8 @@ final class Entries {
   }
 
   /** An effect on surfaces and on the air that is lacking [l/s]. */
-  static MeasureEffect effect(List<SurfaceChange> surfaces, double lacks, double still) {
+  static MeasureEffect effect(
+      List<SurfaceChange> surfaces, double lacks, double still, List<String> settles) {
     return new MeasureEffect(
         Optional.empty(),
         Optional.empty(),
@@ -73,7 +86,7 @@ final class Entries {
         Optional.of(figure(still / 1000, Unit.AIRFLOW)),
         Optional.empty(),
         List.of(),
-        List.of(),
+        settles,
         surfaces,
         Verdict.UNKNOWN,
         Verdict.UNKNOWN,

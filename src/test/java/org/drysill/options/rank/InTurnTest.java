@@ -38,6 +38,15 @@ class InTurnTest {
   }
 
   @Test
+  void what_settles_something_that_no_earlier_work_has_settled_stays() {
+    Entry panes = glass("double-glazing", 0);
+    Entry door = Entries.settling("door-undercut", "door.hall");
+    Entry slot = Entries.settling("window-ventilator", "door.hall", "ventilators.bedroom");
+    Entry habit = Entries.settling("purge-habit", "door.hall");
+    assertThat(InTurn.of(List.of(panes, door, slot, habit))).containsExactly(panes, door, slot);
+  }
+
+  @Test
   void what_an_earlier_work_excludes_is_left_out() {
     Entry panes = air("double-glazing", 5);
     Entry more = air("triple-glazing", 0);

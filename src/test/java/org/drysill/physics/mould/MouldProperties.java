@@ -8,6 +8,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What must hold for the mould index anywhere. */
 class MouldProperties {
@@ -29,6 +31,19 @@ class MouldProperties {
       @ForAll @IntRange(min = 1, max = 2000) int hours) {
     assertThat(after(hours, celsius, humidity + more, surface))
         .isGreaterThanOrEqualTo(after(hours, celsius, humidity, surface));
+  }
+
+  /** RHcrit is 100 % at 0 °C and above it below: the index has no share of what is left to 100 %. */
+  @ParameterizedTest
+  @EnumSource(MouldSensitivity.class)
+  void in_frost_nothing_grows_however_wet_a_reading_is(MouldSensitivity surface) {
+    assertThat(MouldGrowth.criticalHumidity(0, surface)).isEqualTo(100);
+    assertThat(MouldGrowth.criticalHumidity(-5, surface)).isBetween(119.0, 121.0);
+    for (double celsius : new double[] {0, -5}) {
+      for (double humidity : new double[] {100, 105, 130}) {
+        assertThat(MouldGrowth.highestIndex(celsius, humidity, surface)).isZero();
+      }
+    }
   }
 
   @Property(tries = 200)

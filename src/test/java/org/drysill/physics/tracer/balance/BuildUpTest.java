@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
 import org.drysill.physics.Range;
 import org.drysill.physics.tracer.TracerSeries;
 import org.drysill.physics.tracer.balance.BuildUp.Outcome;
+import org.drysill.physics.tracer.fit.ExponentialFit;
+import org.drysill.physics.tracer.fit.FittedExponential;
+import org.drysill.physics.tracer.fit.Prior;
 import org.junit.jupiter.api.Test;
 
 class BuildUpTest {
@@ -51,6 +54,23 @@ class BuildUpTest {
   @Test
   void what_rises_ever_faster_is_not_read() {
     assertThat(night(t -> 200e-6 * Math.exp(0.3 * t), 8, 0)).isInstanceOf(Outcome.Unread.class);
+  }
+
+  /** The level stands clear of its scatter: it is the direction of the bend that forbids it. */
+  @Test
+  void a_level_that_scatter_bends_away_from_is_not_read() {
+    Random dice = new Random(10);
+    double[] hours = IntStream.range(0, 97).mapToDouble(i -> i / 12.0).toArray();
+    double[] excess =
+        IntStream.range(0, 97).mapToDouble(i -> 500e-6 + 30e-6 * dice.nextGaussian()).toArray();
+    TracerSeries night = TracerSeries.of(hours, excess);
+    FittedExponential fit =
+        ExponentialFit.anywhere(night.hours(), night.excesses(), night.weights(), Prior.UNKNOWN);
+    assertThat(fit.ratePerHour()).isNegative();
+    assertThat(fit.level()).isCloseTo(500e-6, within(10e-6));
+    Outcome.Unread unread =
+        (Outcome.Unread) BuildUp.of(night, 20e-6, EMISSION, VOLUME, 2, 0.15);
+    assertThat(unread.relativeError()).isBetween(0.0, unread.allowed());
   }
 
   @Test
