@@ -51,8 +51,7 @@ final class Entries {
 
   /** An entry that leaves walls, air and glass as they are and settles findings. */
   static Entry settling(String measure, String... findings) {
-    return of(
-        measure, true, effect(List.of(), 10, 10, List.of(findings)), money(10, 100));
+    return of(measure, true, effect(List.of(), 10, 10, List.of(findings)), money(10, 100));
   }
 
   private static Entry of(

@@ -33,7 +33,9 @@ class MouldProperties {
         .isGreaterThanOrEqualTo(after(hours, celsius, humidity, surface));
   }
 
-  /** RHcrit is 100 % at 0 °C and above it below: the index has no share of what is left to 100 %. */
+  /**
+   * RHcrit is 100 % at 0 °C and above it below: the index has no share of what is left to 100 %.
+   */
   @ParameterizedTest
   @EnumSource(MouldSensitivity.class)
   void in_frost_nothing_grows_however_wet_a_reading_is(MouldSensitivity surface) {

@@ -68,8 +68,7 @@ class BuildUpTest {
         ExponentialFit.anywhere(night.hours(), night.excesses(), night.weights(), Prior.UNKNOWN);
     assertThat(fit.ratePerHour()).isNegative();
     assertThat(fit.level()).isCloseTo(500e-6, within(10e-6));
-    Outcome.Unread unread =
-        (Outcome.Unread) BuildUp.of(night, 20e-6, EMISSION, VOLUME, 2, 0.15);
+    Outcome.Unread unread = (Outcome.Unread) BuildUp.of(night, 20e-6, EMISSION, VOLUME, 2, 0.15);
     assertThat(unread.relativeError()).isBetween(0.0, unread.allowed());
   }
 
