@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ReportSizeTest {
   private static final Path TERRACE = Path.of("example-surveys", "1930s-terrace");
 
-  /** The aim is 600,000; with 53 pages it took 583,000, with 60 pages 619,000. */
-  private static final int MOST = 640_000;
+  /** With 60 pages it takes 562,000, deflated as usual 619,000. */
+  private static final int MOST = 600_000;
 
   @Test
   void the_terrace_without_photographs_keeps_small(@TempDir Path folder) throws IOException {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
-import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.report.chart.ChartSpec;
 import org.drysill.report.font.Face;
@@ -33,8 +32,6 @@ public final class PdfRenderer {
     XRLog.setLoggingEnabled(false);
     // Small pictures need no temporary files.
     ImageIO.setUseCache(false);
-    // The strongest deflation; for what a report has, it takes a tenth of a second.
-    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, "9");
   }
 
   /** A renderer that reads its fonts when they are first asked for. */

@@ -1,11 +1,10 @@
 package org.drysill.report.pdf.pack;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.drysill.report.pdf.deflate.Deflation;
 
 /**
  * Where each object stands, as a cross-reference stream (ISO 32000-1, 7.5.8). Rows tell what
@@ -55,7 +54,7 @@ final class CrossReferences {
     return dictionary;
   }
 
-  byte[] packed() throws IOException {
+  byte[] packed() {
     byte[] table = new byte[rows.size() * (ROW + 1)];
     byte[] above = new byte[ROW];
     int at = 0;
@@ -67,7 +66,7 @@ final class CrossReferences {
       }
       above = now;
     }
-    return Raw.deflated(table, Deflater.DEFAULT_STRATEGY);
+    return Deflation.of(table);
   }
 
   private static byte[] bytes(int[] row) {

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -19,27 +18,27 @@ final class ObjectStream {
 
   private final Map<Integer, Integer> members;
   private final int first;
-  private final byte[] packed;
+  private final byte[] content;
 
   /**
    * A stream.
    *
    * @param members the numbers of its objects with their indices
    * @param first where the first object begins
-   * @param packed its deflated bytes
+   * @param content its bytes
    */
-  private ObjectStream(Map<Integer, Integer> members, int first, byte[] packed) {
+  private ObjectStream(Map<Integer, Integer> members, int first, byte[] content) {
     this.members = members;
     this.first = first;
-    this.packed = packed;
+    this.content = content;
   }
 
   Map<Integer, Integer> members() {
     return members;
   }
 
-  byte[] packed() {
-    return packed;
+  byte[] content() {
+    return content;
   }
 
   static List<ObjectStream> of(Numbering numbering) throws IOException {
@@ -66,8 +65,7 @@ final class ObjectStream {
     ByteArrayOutputStream all = new ByteArrayOutputStream();
     all.write(head);
     all.write(text.bytes());
-    return new ObjectStream(
-        members, head.length, Raw.deflated(all.toByteArray(), Deflater.FILTERED));
+    return new ObjectStream(members, head.length, all.toByteArray());
   }
 
   COSDictionary dictionary() {

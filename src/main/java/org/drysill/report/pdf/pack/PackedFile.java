@@ -3,6 +3,8 @@ package org.drysill.report.pdf.pack;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -50,14 +52,21 @@ public final class PackedFile {
 
   private void write(COSDictionary ends, byte[] identifier) throws IOException {
     put(HEAD);
+    List<ObjectStream> objects = ObjectStream.of(numbering);
+    List<Raw> raw = new ArrayList<>();
     for (COSStream stream : numbering.streams()) {
-      object(numbering.number(stream), stream, Raw.bytes(stream));
+      raw.add(Raw.of(stream));
+    }
+    objects.forEach(stream -> raw.add(Raw.ofContent(stream.content())));
+    Iterator<byte[]> packed = raw.parallelStream().map(Raw::packed).toList().iterator();
+    for (COSStream stream : numbering.streams()) {
+      object(numbering.number(stream), stream, packed.next());
     }
     // A file that is cut off shall not pass for a whole one: what leads to the rest comes last.
-    for (ObjectStream stream : ObjectStream.of(numbering)) {
+    for (ObjectStream stream : objects) {
       int number = numbering.next();
       stream.members().forEach((member, index) -> references.within(member, number, index));
-      object(number, stream.dictionary(), stream.packed());
+      object(number, stream.dictionary(), packed.next());
     }
     end(ends, identifier);
   }

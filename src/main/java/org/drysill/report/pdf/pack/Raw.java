@@ -1,36 +1,59 @@
 package org.drysill.report.pdf.pack;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
+import org.drysill.report.pdf.deflate.Deflation;
 
-/** The bytes of streams as they stand in a file. */
+/** The bytes of a stream as they are to stand in a file. */
 final class Raw {
-  private Raw() {}
+  /** What is larger, such as logs of years, would take seconds. */
+  private static final int MOST_BYTES = 4_000_000;
 
-  static byte[] bytes(COSStream stream) throws IOException {
+  private static final byte[] NOTHING = {};
+
+  private final byte[] content;
+  private final byte[] before;
+
+  /**
+   * A stream.
+   *
+   * @param content what is to be deflated; nothing where the stream is to stay as it is
+   * @param before its bytes as they were; nothing where it was not deflated yet
+   */
+  private Raw(byte[] content, byte[] before) {
+    this.content = content;
+    this.before = before;
+  }
+
+  /** A stream of the document; deflated anew where deflation is all that was done to it. */
+  static Raw of(COSStream stream) throws IOException {
+    byte[] before;
     try (InputStream in = stream.createRawInputStream()) {
-      return in.readAllBytes();
+      before = in.readAllBytes();
+    }
+    if (!COSName.FLATE_DECODE.equals(stream.getFilters())
+        || stream.containsKey(COSName.DECODE_PARMS)) {
+      return new Raw(NOTHING, before);
+    }
+    try (InputStream in = stream.createInputStream()) {
+      byte[] content = in.readAllBytes();
+      return new Raw(content.length > MOST_BYTES ? NOTHING : content, before);
     }
   }
 
-  /**
-   * Deflates as strongly as can be.
-   *
-   * @param strategy for what kind of data, see {@link Deflater}
-   */
-  static byte[] deflated(byte[] content, int strategy) throws IOException {
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
-    deflater.setStrategy(strategy);
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater)) {
-      out.write(content);
-    } finally {
-      deflater.end();
+  /** Bytes that are to be deflated. */
+  static Raw ofContent(byte[] content) {
+    return new Raw(content, NOTHING);
+  }
+
+  /** The shorter of what the bytes were and what they become. Takes long; independent of others. */
+  byte[] packed() {
+    if (content.length == 0) {
+      return before;
     }
-    return packed.toByteArray();
+    byte[] after = Deflation.of(content);
+    return before.length == 0 || after.length < before.length ? after : before;
   }
 }
