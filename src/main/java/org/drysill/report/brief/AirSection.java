@@ -16,6 +16,7 @@ import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
 import org.drysill.report.table.Cells;
+import org.drysill.report.words.Rounding;
 import org.drysill.survey.RunMode;
 
 /** Fresh air: the whole home and each comparison of its ventilation, with the fans behind it. */
@@ -71,11 +72,11 @@ final class AirSection implements BriefChapter {
             desk.say("fans.title"),
             List.of(
                 desk.words("fans.fan", 0),
-                desk.words("fans.kind", 44),
-                desk.words("fans.run", 26),
-                desk.numbers("fans.flow", Unit.AIRFLOW, 32),
-                desk.words("fans.basis", 19),
-                desk.numbers("fans.power", Unit.SPECIFIC_FAN_POWER, 26)),
+                desk.words("fans.kind", 38),
+                desk.words("fans.run", 20),
+                desk.numbers("fans.flow", Unit.AIRFLOW, 30),
+                desk.words("fans.basis", 18),
+                desk.numbers("fans.power", Unit.SPECIFIC_FAN_POWER, 31)),
             provided.fans().stream().map(f -> row(desk, f)).toList(),
             "")
         .densely();
@@ -89,6 +90,8 @@ final class AirSection implements BriefChapter {
             fan.fan().run().map((RunMode r) -> desk.terms().word("run", r.word())).orElse("")),
         desk.value(fan.running()),
         Cells.text(desk.basis(fan.running())),
-        desk.value(fan.specificFanPower()));
+        fan.specificFanPower()
+            .map(power -> desk.value(power, Rounding.UP))
+            .orElse(Cells.text(Cells.NOTHING)));
   }
 }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.drysill.assess.Assumption;
+import org.drysill.assess.Unit;
+import org.drysill.reference.How;
 import org.drysill.report.block.Entries;
 import org.drysill.report.block.Entry;
 import org.drysill.report.block.Section;
@@ -30,9 +33,11 @@ final class AssumedSection implements BriefChapter {
                         new Entry(
                             desk.terms().named("assumption", a.id(), a.about()) + ":",
                             value(desk, a) + ".",
-                            SourceList.cited(desk, a.source()) + "."))
+                            source(desk, a)))
                 .toList(),
-            "");
+            assumptions.stream().anyMatch(AssumedSection::isPlanned)
+                ? desk.say("assumed.foot")
+                : "");
     return Optional.of(
         new Section(
                 "assumptions",
@@ -43,20 +48,31 @@ final class AssumedSection implements BriefChapter {
             .compactly());
   }
 
+  /** Most are planning assumptions, which is said once for all. */
+  private static String source(BriefDesk desk, Assumption assumption) {
+    return isPlanned(assumption) ? "" : Cited.one(desk, assumption.source()) + ".";
+  }
+
+  private static boolean isPlanned(Assumption assumption) {
+    return assumption.source().how() == How.ASSUMPTION;
+  }
+
   /**
-   * The value in the words of the language around its own numbers; as it stands where it is a name,
+   * The value in the words of the language around its own numbers, after which comes the sign of the
+   * currency; as it stands where it is a name,
    * such as that of a climate, or numbers alone.
    */
   private static String value(BriefDesk desk, Assumption assumption) {
-    String[] numbers =
+    Stream<String> numbers =
         NUMBER
             .matcher(assumption.assumed())
             .results()
             .map(MatchResult::group)
-            .map(number -> spanned(desk, number))
-            .toArray(String[]::new);
+            .map(number -> spanned(desk, number));
+    String currency = desk.numbers().unit(Unit.MONEY);
+    String[] gaps = Stream.concat(numbers, Stream.of(currency)).toArray(String[]::new);
     return Keys.of("taken", assumption.id(), key -> desk.phrases().find(key).isPresent())
-        .map(keys -> desk.say(keys.key(), numbers))
+        .map(keys -> desk.say(keys.key(), gaps))
         .or(() -> desk.phrases().find("value." + assumption.assumed().replace(' ', '-')))
         .orElseGet(() -> spanned(desk, assumption.assumed()));
   }

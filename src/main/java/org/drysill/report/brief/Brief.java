@@ -15,7 +15,7 @@ import org.drysill.report.words.Words;
 public final class Brief {
   private static final int HEAD_LENGTH = 70;
 
-  /** Chapters in their order; workings come after all that is marked. */
+  /** Chapters in their order; workings come after all that is marked, and fill columns to the end. */
   private static final List<BriefChapter> CHAPTERS =
       List.of(
           new HomeFacts(),
@@ -28,9 +28,9 @@ public final class Brief {
           new WorksSection(),
           new NextSection(),
           new AssumedSection(),
-          new WorkingList(),
           new SourceList(),
-          new RecordSection());
+          new RecordSection(),
+          new WorkingList());
 
   private Brief() {}
 

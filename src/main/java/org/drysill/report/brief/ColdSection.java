@@ -38,11 +38,11 @@ final class ColdSection implements BriefChapter {
             "",
             List.of(
                 desk.words("cold.place", 0),
-                desk.numbers("cold.margin", Unit.KELVIN, 16),
-                desk.numbers("cold.factor", Unit.RATIO, 27),
-                desk.numbers("cold.needed", Unit.RATIO, 17),
+                desk.numbers("cold.margin", Unit.KELVIN, 18),
+                desk.numbers("cold.factor", Unit.RATIO, 33),
+                desk.numbers("cold.needed", Unit.RATIO, 18),
                 desk.words("cold.months", 20),
-                desk.words("cold.year", 22),
+                desk.words("cold.year", 20),
                 desk.words("cold.verdict", 23)),
             rows,
             desk.say("cold.foot"));
@@ -66,22 +66,16 @@ final class ColdSection implements BriefChapter {
     Figure factor = place.factor().figure();
     return Cells.row(
         Cells.text(
-                desk.names().place(place.item()).orElse(place.item()),
-                part(desk, place) + desk.terms().word("factor-from", place.factor().source()))
-            .with(
-                Stream.of(margin, Optional.of(factor), needed, mould, mornings)
-                    .flatMap(Optional::stream)
-                    .map(desk::mark)
-                    .toList()),
+            desk.names().place(place.item()).orElse(place.item()),
+            part(desk, place) + desk.terms().word("factor-from", place.factor().source())),
         likely(desk, margin, Rounding.NEAREST),
-        desk.plain(factor),
+        desk.value(factor),
         likely(desk, needed, Rounding.UP),
         Cells.text(Months.of(desk, place.months().monthsAtRisk())),
-        Cells.text(
-            mould
-                .map(f -> desk.say("cold.index", desk.numbers().plain(f)))
-                .or(() -> mornings.map(f -> desk.say("cold.mornings", desk.numbers().plain(f))))
-                .orElse(Cells.NOTHING)),
+        mould
+            .map(f -> year(desk, "cold.index", f))
+            .or(() -> mornings.map(f -> year(desk, "cold.mornings", f)))
+            .orElse(Cells.text(Cells.NOTHING)),
         Compared.verdict(desk, place.requirement().verdict()));
   }
 
@@ -97,9 +91,16 @@ final class ColdSection implements BriefChapter {
   }
 
   private static Cell likely(BriefDesk desk, Optional<Figure> figure, Rounding rounding) {
-    return Cells.text(
-        figure
-            .map(f -> desk.numbers().plain(f.likely(), f.unit(), rounding))
-            .orElse(Cells.NOTHING));
+    return figure
+        .map(f -> marked(desk, f, desk.numbers().plain(f.likely(), f.unit(), rounding)))
+        .orElse(Cells.text(Cells.NOTHING));
+  }
+
+  private static Cell year(BriefDesk desk, String key, Figure figure) {
+    return marked(desk, figure, desk.say(key, desk.numbers().plain(figure)));
+  }
+
+  private static Cell marked(BriefDesk desk, Figure figure, String words) {
+    return Cells.text(words).with(List.of(desk.mark(figure)));
   }
 }

@@ -29,10 +29,10 @@ final class HomeFacts implements BriefChapter {
   @Override
   public Optional<Section> write(BriefDesk desk) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Facts(List.of(), home(desk, desk.subject().home())));
+    blocks.add(Facts.wide(home(desk, desk.subject().home())));
     blocks.add(new Subhead(List.of(), desk.say("visit.head")));
     Visit visit = desk.subject().survey().visit();
-    blocks.add(new Facts(List.of(), visit(desk, visit)));
+    blocks.add(Facts.wide(visit(desk, visit)));
     if (!visit.notInspected().isEmpty()) {
       blocks.add(new Subhead(List.of(), desk.say("visit.not-inspected")));
       blocks.add(new Bullets(List.of(), visit.notInspected()));

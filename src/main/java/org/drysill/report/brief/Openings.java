@@ -49,10 +49,10 @@ final class Openings {
             desk.say("openings.title"),
             List.of(
                 desk.words("openings.what", 0),
-                Cells.numbers(desk.say("judged.meets"), 14),
-                Cells.numbers(desk.say("judged.short"), 22),
-                Cells.numbers(desk.say("judged.unknown"), 16),
-                desk.words("openings.short", 72)),
+                Cells.numbers(desk.say("judged.meets"), 12),
+                Cells.numbers(desk.say("judged.short"), 18),
+                Cells.numbers(desk.say("judged.unknown"), 14),
+                desk.words("openings.short", 80)),
             rows,
             "")
         .densely();

@@ -41,12 +41,12 @@ final class PackageSection implements BriefChapter {
         Grid.wide(
                 "",
                 List.of(
-                    Cells.words(desk.say("packages.package"), 19),
+                    Cells.words(desk.say("packages.package"), 23),
                     desk.numbers("packages.first", Unit.MONEY, 36),
                     desk.numbers("packages.yearly", Unit.MONEY, 34),
                     Cells.words(desk.say("packages.chance"), 27),
                     Cells.numbers(
-                        desk.say("packages.lacks", desk.numbers().unit(Unit.AIRFLOW)), 26),
+                        desk.say("packages.lacks", desk.numbers().unit(Unit.AIRFLOW)), 22),
                     Cells.numbers(desk.say("packages.mould"), 20),
                     Cells.numbers(desk.say("packages.glass"), 0)),
                 rows,
@@ -103,7 +103,7 @@ final class PackageSection implements BriefChapter {
     Map<String, String> titles = new LinkedHashMap<>();
     shown.stream()
         .flatMap(p -> p.steps().stream())
-        .forEach(s -> titles.putIfAbsent(s.id(), desk.terms().measure(s.id(), s.title())));
+        .forEach(s -> titles.putIfAbsent(s.id(), desk.terms().measureInTable(s.id(), s.title())));
     List<Column> columns = new ArrayList<>(List.of(desk.words("packages.measures", 0)));
     shown.forEach(p -> columns.add(Cells.words(name(desk, p), COLUMN_MM)));
     List<Row> rows = new ArrayList<>();

@@ -1,9 +1,14 @@
 package org.drysill.report.brief;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
 import org.drysill.assess.recovery.HeatSaved;
@@ -51,13 +56,14 @@ final class RecoverySection implements BriefChapter {
         "",
         List.of(
             desk.words("recovery.unit", 0),
-            desk.numbers("recovery.declared", Unit.PERCENT, 25),
+            desk.numbers("recovery.declared", Unit.PERCENT, 24),
             desk.numbers("recovery.measured", Unit.PERCENT, 28),
-            desk.numbers("recovery.effective", Unit.PERCENT, 25),
-            desk.numbers("recovery.net", Unit.WATT, 27),
-            desk.words("recovery.verdict", 26)),
+            desk.numbers("recovery.effective", Unit.PERCENT, 24),
+            desk.numbers("recovery.net", Unit.WATT, 26),
+            desk.words("recovery.verdict", 23)),
         units.stream().map(u -> row(desk, u)).toList(),
-        desk.say("recovery.foot"));
+        desk.say("recovery.foot"))
+        .densely();
   }
 
   private static Row row(BriefDesk desk, RecoveryUnit unit) {
@@ -73,19 +79,22 @@ final class RecoverySection implements BriefChapter {
             .orElse(Cells.text(Cells.NOTHING)));
   }
 
+  /** The tests by what they tell. */
   private static String tests(BriefDesk desk, RecoveryUnit unit) {
-    return unit.tests().isEmpty()
-        ? desk.say("recovery.no-test")
-        : String.join(
-            "; ",
-            unit.tests().stream()
-                .map(
-                    t ->
-                        desk.terms().word("test", t.form())
-                            + ": "
-                            + desk.terms().word("tells", t.quality()))
-                .distinct()
-                .toList());
+    if (unit.tests().isEmpty()) {
+      return desk.say("recovery.no-test");
+    }
+    Map<String, Set<String>> forms = new LinkedHashMap<>();
+    unit.tests()
+        .forEach(
+            test ->
+                forms
+                    .computeIfAbsent(
+                        desk.terms().word("tells", test.quality()), told -> new LinkedHashSet<>())
+                    .add(desk.terms().word("test", test.form())));
+    return forms.entrySet().stream()
+        .map(told -> String.join(", ", told.getValue()) + ": " + told.getKey())
+        .collect(Collectors.joining("; "));
   }
 
   private static Grid costs(BriefDesk desk, List<FanRunningCost> costs) {

@@ -22,12 +22,12 @@ final class RoomTable implements BriefChapter {
             "",
             List.of(
                 desk.words("rooms.room", 0),
-                desk.numbers("rooms.floor-area", Unit.SQUARE_METRE, 15),
-                desk.numbers("rooms.air", Unit.CELSIUS, 16),
-                desk.numbers("rooms.humidity", Unit.RELATIVE_HUMIDITY, 16),
-                desk.numbers("rooms.dew-point", Unit.CELSIUS, 29),
-                desk.numbers("rooms.excess", Unit.VAPOUR_CONTENT, 31),
-                Cells.words(desk.say("rooms.class"), 14),
+                desk.numbers("rooms.floor-area", Unit.SQUARE_METRE, 14),
+                desk.numbers("rooms.air", Unit.CELSIUS, 13),
+                desk.numbers("rooms.humidity", Unit.RELATIVE_HUMIDITY, 15),
+                desk.numbers("rooms.dew-point", Unit.CELSIUS, 34),
+                desk.numbers("rooms.excess", Unit.VAPOUR_CONTENT, 30),
+                Cells.words(desk.say("rooms.class"), 12),
                 Cells.words(desk.say("rooms.at-risk"), 17)),
             desk.subject().home().rooms().stream().map(r -> row(desk, r)).toList(),
             desk.say("rooms.foot"));
@@ -46,10 +46,10 @@ final class RoomTable implements BriefChapter {
         desk.subject().humidity().of(room.id()).stream().reduce((first, last) -> last);
     return Cells.row(
         Cells.text(
-            desk.names().room(room.id()),
-            air.flatMap(RoomAir::at)
-                .map(at -> HomeFacts.when(desk, desk.subject().survey().visit(), at))
-                .orElse("")),
+            desk.names().room(room.id())
+                + air.flatMap(RoomAir::at)
+                    .map(at -> ", " + HomeFacts.when(desk, desk.subject().survey().visit(), at))
+                    .orElse("")),
         Cells.text(desk.numbers().plain(room.floorArea())),
         air.map(a -> Cells.text(desk.numbers().plain(a.temperature()))).orElse(nothing()),
         air.map(a -> Cells.text(desk.numbers().plain(a.relativeHumidity()))).orElse(nothing()),

@@ -10,20 +10,17 @@ import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.reference.Citation;
-import org.drysill.reference.How;
 import org.drysill.report.block.Entries;
 import org.drysill.report.block.Entry;
 import org.drysill.report.block.Section;
 
 /** The documents behind these pages; their titles and clauses stand as they are published. */
 final class SourceList implements BriefChapter {
-  private static final int LONGEST_CLAUSE = 24;
-
   @Override
   public Optional<Section> write(BriefDesk desk) {
     Map<String, List<Citation>> documents = new TreeMap<>();
     for (Citation citation : all(desk)) {
-      documents.computeIfAbsent(title(citation), t -> new ArrayList<>()).add(citation);
+      documents.computeIfAbsent(Cited.title(citation), t -> new ArrayList<>()).add(citation);
     }
     List<Entry> entries =
         documents.entrySet().stream()
@@ -63,35 +60,6 @@ final class SourceList implements BriefChapter {
       all.addAll(finding.sources());
     }
     desk.desk().found().assumptions().stream().map(Assumption::source).forEach(all::add);
-    return all.stream().distinct().filter(SourceList::isPublished).toList();
-  }
-
-  /** Arithmetic and the program's own assumptions are no documents. */
-  private static boolean isPublished(Citation citation) {
-    return citation.how() == How.SEEN || citation.how() == How.MEMORY;
-  }
-
-  private static String title(Citation citation) {
-    return citation.document() + citation.edition().map(e -> ", " + e).orElse("");
-  }
-
-  /**
-   * A citation without what its clause is about, which the list of sources tells; what is no
-   * document by its standing alone.
-   */
-  static String cited(BriefDesk desk, Citation citation) {
-    if (!isPublished(citation)) {
-      return desk.terms().word("how", citation.how());
-    }
-    String clause =
-        citation
-            .clause()
-            .map(c -> c.split("[,;:]", 2)[0].strip())
-            .filter(c -> c.length() <= LONGEST_CLAUSE)
-            .map(c -> ", " + c)
-            .orElse("");
-    String memory =
-        citation.how() == How.MEMORY ? " (" + desk.terms().word("how", How.MEMORY) + ")" : "";
-    return title(citation) + clause + memory;
+    return all.stream().distinct().filter(Cited::isPublished).toList();
   }
 }

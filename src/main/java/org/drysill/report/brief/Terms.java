@@ -89,20 +89,40 @@ final class Terms {
 
   /** A measure at its place, by its id of this home. */
   String measure(String id, String otherwise) {
+    return title(id).map(title -> at(title, rooms(id))).orElse(otherwise);
+  }
+
+  /** The same in a table: several rooms by their number. */
+  String measureInTable(String id, String otherwise) {
+    List<String> rooms = rooms(id);
+    return title(id)
+        .map(
+            title ->
+                rooms.size() > 1
+                    ? phrases.say("packages.rooms", title, Integer.toString(rooms.size()))
+                    : at(title, rooms))
+        .orElse(otherwise);
+  }
+
+  /** English takes titles from the reference data; those of a user's own file are in its words. */
+  private Optional<String> title(String id) {
     RankedMeasure measure = measures.get(id);
     String kind = measure == null ? id.split("\\.", 2)[0] : measure.measure();
-    Optional<String> title = phrases.find("measure." + kind + ".title");
-    if (title.isEmpty()) {
-      // English takes titles from the reference data; those of a user's own file are in its words.
-      return otherwise;
-    }
-    List<String> rooms = measure == null ? rooms(id) : measure.scope().rooms();
+    return phrases.find("measure." + kind + ".title");
+  }
+
+  private String at(String title, List<String> rooms) {
     return rooms.isEmpty()
-        ? title.get()
-        : phrases.say("place.in", title.get(), names.few(rooms.stream().map(names::room), 4));
+        ? title
+        : phrases.say("place.in", title, names.few(rooms.stream().map(names::room), 4));
   }
 
   private List<String> rooms(String id) {
+    RankedMeasure measure = measures.get(id);
+    return measure == null ? named(id) : measure.scope().rooms();
+  }
+
+  private List<String> named(String id) {
     List<String> rooms = new ArrayList<>(List.of(id.split("\\.")));
     rooms.remove(0);
     rooms.removeIf(part -> names.room(part).equals(part));

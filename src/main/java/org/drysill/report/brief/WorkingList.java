@@ -5,10 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Working;
-import org.drysill.physics.Range;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.WorkingEntry;
@@ -52,22 +50,25 @@ final class WorkingList implements BriefChapter {
     List<String> names = figures.values().stream().map(desk.terms()::figure).toList();
     String kind = kind(names.get(0));
     boolean shared = names.size() > 1 && names.stream().allMatch(n -> kind(n).equals(kind));
+    SharedInputs inputs = SharedInputs.of(desk, formulas, figures.values());
     List<WorkingEntry> entries = new ArrayList<>();
     figures.forEach(
         (mark, figure) -> {
           String name = names.get(entries.size());
           entries.add(
-              entry(desk, formulas, mark, figure, shared ? name.substring(kind.length()) : name));
+              new WorkingEntry(
+                  mark,
+                  shared ? name.substring(kind.length()) : name,
+                  desk.numbers().worked(figure.value(), figure.unit()),
+                  inputs.basis(figure),
+                  inputs.of(figure),
+                  ""));
         });
     return new WorkingFamily(
         number,
         (shared ? kind : "") + desk.numbers().marked(formulas.of(first.formula())),
-        first.sources().stream()
-            .limit(SOURCES)
-            .map(c -> SourceList.cited(desk, c))
-            .distinct()
-            .toList(),
-        "",
+        Cited.together(desk, first.sources().stream().limit(SOURCES).toList()),
+        inputs.note(),
         entries);
   }
 
@@ -75,25 +76,5 @@ final class WorkingList implements BriefChapter {
   private static String kind(String name) {
     int colon = name.indexOf(": ");
     return colon < 0 ? "" : name.substring(0, colon + 2);
-  }
-
-  private static WorkingEntry entry(
-      BriefDesk desk, Formulas formulas, String mark, Figure figure, String name) {
-    return new WorkingEntry(
-        mark,
-        name,
-        desk.numbers().worked(figure.value(), figure.unit()),
-        desk.basis(figure),
-        figure.working().inputs().stream()
-            .map(i -> input(desk, formulas, i))
-            .distinct()
-            .collect(Collectors.joining("; ")),
-        "");
-  }
-
-  private static String input(BriefDesk desk, Formulas formulas, Working.Input input) {
-    return formulas.symbol(input.symbol())
-        + " = "
-        + desk.numbers().worked(Range.exactly(input.value().likely()), input.unit());
   }
 }

@@ -112,6 +112,6 @@ public final class Names {
     List<String> all = names.toList();
     String shown = all.stream().limit(most).collect(Collectors.joining(", "));
     int more = all.size() - most;
-    return more > 0 ? shown + ", " + phrases.count("more", more) : shown;
+    return more > 0 ? phrases.say("more.after", shown, phrases.count("more", more)) : shown;
   }
 }

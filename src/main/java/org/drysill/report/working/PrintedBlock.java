@@ -121,7 +121,7 @@ final class PrintedBlock {
       return new Bullets(margin, bullets.items());
     }
     if (block instanceof Facts facts) {
-      return new Facts(margin, facts.items());
+      return new Facts(margin, facts.items(), facts.wide());
     }
     if (block instanceof Step step) {
       return new Step(
