@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drysill.ReportWishes;
@@ -138,6 +139,21 @@ class BriefTest {
     assertThat(brief("1930s-terrace", Language.GERMAN).words())
         .contains("und eine weitere Stelle")
         .doesNotContain(", und eine weitere", ", und 2 weitere");
+  }
+
+  @Test
+  void a_price_that_was_taken_for_granted_has_its_currency() throws IOException {
+    Path survey = folder.resolve("survey.yaml");
+    try (Stream<String> lines = Files.lines(Path.of("example-surveys/top-floor-flat/survey.yaml"))) {
+      Files.writeString(
+          survey,
+          lines
+              .filter(line -> !line.matches("prices:.*|\\s*photos:.*|\\s*previous:.*"))
+              .collect(Collectors.joining("\n", "", "\n")));
+    }
+    assertThat(Rendered.of(survey, BRIEF).words()).contains("Price of electricity: £0.2769/kWh");
+    assertThat(Rendered.of(survey, BRIEF.in(Language.GERMAN)).words())
+        .contains("Strompreis: 0,2769 £/kWh");
   }
 
   /** Rounded towards the failing side, as in the long report. */
