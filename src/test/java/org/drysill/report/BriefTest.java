@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,6 +19,7 @@ import org.drysill.ReportWishes;
 import org.drysill.report.language.Language;
 import org.drysill.report.pdf.Validator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -142,7 +145,8 @@ class BriefTest {
   }
 
   @Test
-  void a_price_that_was_taken_for_granted_has_its_currency() throws IOException {
+  void a_price_that_was_taken_for_granted_has_its_currency(@TempDir Path folder)
+      throws IOException {
     Path survey = folder.resolve("survey.yaml");
     try (Stream<String> lines = Files.lines(Path.of("example-surveys/top-floor-flat/survey.yaml"))) {
       Files.writeString(
