@@ -148,7 +148,8 @@ class BriefTest {
   void a_price_that_was_taken_for_granted_has_its_currency(@TempDir Path folder)
       throws IOException {
     Path survey = folder.resolve("survey.yaml");
-    try (Stream<String> lines = Files.lines(Path.of("example-surveys/top-floor-flat/survey.yaml"))) {
+    try (Stream<String> lines =
+        Files.lines(Path.of("example-surveys/top-floor-flat/survey.yaml"))) {
       Files.writeString(
           survey,
           lines

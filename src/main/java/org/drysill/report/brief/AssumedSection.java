@@ -58,9 +58,8 @@ final class AssumedSection implements BriefChapter {
   }
 
   /**
-   * The value in the words of the language around its own numbers, after which comes the sign of the
-   * currency; as it stands where it is a name,
-   * such as that of a climate, or numbers alone.
+   * The value in the words of the language around its own numbers, after which comes the sign of
+   * the currency; as it stands where it is a name, such as that of a climate, or numbers alone.
    */
   private static String value(BriefDesk desk, Assumption assumption) {
     Stream<String> numbers =

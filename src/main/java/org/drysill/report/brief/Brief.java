@@ -15,7 +15,9 @@ import org.drysill.report.words.Words;
 public final class Brief {
   private static final int HEAD_LENGTH = 70;
 
-  /** Chapters in their order; workings come after all that is marked, and fill columns to the end. */
+  /**
+   * Chapters in their order; workings come after all that is marked, and fill columns to the end.
+   */
   private static final List<BriefChapter> CHAPTERS =
       List.of(
           new HomeFacts(),

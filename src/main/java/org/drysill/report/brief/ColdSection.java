@@ -3,7 +3,6 @@ package org.drysill.report.brief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.surfaces.ColdPlace;

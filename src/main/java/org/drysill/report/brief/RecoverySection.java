@@ -53,16 +53,16 @@ final class RecoverySection implements BriefChapter {
 
   private static Grid units(BriefDesk desk, List<RecoveryUnit> units) {
     return Grid.wide(
-        "",
-        List.of(
-            desk.words("recovery.unit", 0),
-            desk.numbers("recovery.declared", Unit.PERCENT, 24),
-            desk.numbers("recovery.measured", Unit.PERCENT, 28),
-            desk.numbers("recovery.effective", Unit.PERCENT, 24),
-            desk.numbers("recovery.net", Unit.WATT, 26),
-            desk.words("recovery.verdict", 23)),
-        units.stream().map(u -> row(desk, u)).toList(),
-        desk.say("recovery.foot"))
+            "",
+            List.of(
+                desk.words("recovery.unit", 0),
+                desk.numbers("recovery.declared", Unit.PERCENT, 24),
+                desk.numbers("recovery.measured", Unit.PERCENT, 28),
+                desk.numbers("recovery.effective", Unit.PERCENT, 24),
+                desk.numbers("recovery.net", Unit.WATT, 26),
+                desk.words("recovery.verdict", 23)),
+            units.stream().map(u -> row(desk, u)).toList(),
+            desk.say("recovery.foot"))
         .densely();
   }
 

@@ -72,10 +72,7 @@ final class SharedInputs {
   private static List<Value> bare(List<Value> values) {
     Map<String, Long> often =
         values.stream().collect(Collectors.groupingBy(Value::symbol, Collectors.counting()));
-    return values.stream()
-        .filter(v -> often.get(v.symbol()) == 1)
-        .map(SharedInputs::bare)
-        .toList();
+    return values.stream().filter(v -> often.get(v.symbol()) == 1).map(SharedInputs::bare).toList();
   }
 
   /** What all figures of the family share, as a sentence; empty where they share nothing. */

@@ -21,8 +21,7 @@ class PairsTest {
   @Test
   void a_long_fact_has_a_row_of_its_own_between_pairs() {
     assertThat(Facts.wide(List.of(AREA, PEOPLE, AREA, LONG, PEOPLE)).rows())
-        .containsExactly(
-            List.of(AREA, PEOPLE), List.of(AREA), List.of(LONG), List.of(PEOPLE));
+        .containsExactly(List.of(AREA, PEOPLE), List.of(AREA), List.of(LONG), List.of(PEOPLE));
   }
 
   @Test

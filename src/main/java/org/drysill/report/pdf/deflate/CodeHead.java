@@ -2,7 +2,10 @@ package org.drysill.report.pdf.deflate;
 
 import java.util.Arrays;
 
-/** The codes of a block as they stand at its beginning (RFC 1951, 3.2.7): lengths, repeated ones once. */
+/**
+ * The codes of a block as they stand at its beginning (RFC 1951, 3.2.7): lengths, repeated ones
+ * once.
+ */
 final class CodeHead {
   private static final int[] ORDER = {
     16, 17, 18, 0, 8, 7, 9, 6, 10, 5, 11, 4, 12, 3, 13, 2, 14, 1, 15

@@ -2,7 +2,9 @@ package org.drysill.report.pdf.deflate;
 
 import java.util.Arrays;
 
-/** The lengths of the words of the shortest prefix code: the two rarest are joined, again and again. */
+/**
+ * The lengths of the words of the shortest prefix code: the two rarest are joined, again and again.
+ */
 final class CodeLengths {
   private CodeLengths() {}
 

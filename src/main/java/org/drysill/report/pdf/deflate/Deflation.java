@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.zip.Adler32;
 
 /**
- * Deflates bytes into few: of all ways to tell them by what stood before, nearly the cheapest. Equal
- * bytes give equal bytes on every machine. It takes some 0.3 s for a megabyte.
+ * Deflates bytes into few: of all ways to tell them by what stood before, nearly the cheapest.
+ * Equal bytes give equal bytes on every machine. It takes some 0.3 s for a megabyte.
  */
 public final class Deflation {
   /** Deflated, with the largest window, by a method that is slow (RFC 1950, 2.2). */
@@ -50,8 +50,8 @@ public final class Deflation {
   }
 
   /**
-   * The steps through a stretch, block by block. What a step costs is told by how often it was taken
-   * before: first in the stretch as a whole, then in what becomes a block.
+   * The steps through a stretch, block by block. What a step costs is told by how often it was
+   * taken before: first in the stretch as a whole, then in what becomes a block.
    */
   private List<Steps> blocks(int from, int to) {
     Matches matches = Matches.of(tree, from, to);

@@ -4,7 +4,9 @@ import java.util.Arrays;
 
 /** What stood before, for each place of a stretch of the content: ever longer, ever further off. */
 final class Matches {
-  /** A match this long is taken as it is: to look at what is within it costs time and gains none. */
+  /**
+   * A match this long is taken as it is: to look at what is within it costs time and gains none.
+   */
   static final int LONG_ENOUGH = 80;
 
   /** Within a long match few places are worth finding again, but for those at its end. */

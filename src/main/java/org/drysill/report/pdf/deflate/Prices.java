@@ -2,7 +2,9 @@ package org.drysill.report.pdf.deflate;
 
 /** What a byte, a length and a distance cost, in parts of a bit. */
 final class Prices {
-  /** A stretch of a quarter of a million bytes, eight bits each, stays far below what an int takes. */
+  /**
+   * A stretch of a quarter of a million bytes, eight bits each, stays far below what an int takes.
+   */
   private static final int PARTS = 256;
 
   /** What never occurred may yet; it costs as if it had been seen less than once. */
