@@ -19,9 +19,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "check",
     description = {
-      "Says what is wrong with a survey, what had to be assumed and what would replace it, and",
-      "which readings would settle what cannot be told yet; at the end what to measure next, and",
-      "how much of the doubt that would take away. Writes nothing."
+      "Says what is wrong with a survey, what had to be assumed, and what to measure next.",
+      "It tells what would replace each assumption, which readings would settle what cannot be told"
+          + " yet, and how much of the doubt the next reading would take away. Writes nothing."
     },
     mixinStandardHelpOptions = true,
     footer = {"", "Example:", "  drysill check example-surveys/1930s-terrace/survey.yaml"})

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 @Command(
     name = "schema",
     description = {
-      "Prints the JSON Schema of survey files, for editors that help while one types,",
-      "or that of the results, for programs that read them."
+      "Prints the JSON Schema of surveys, or of the results.",
+      "Editors that know that of surveys help while one types; programs read results by the other."
     },
     mixinStandardHelpOptions = true,
     footer = {

@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheet",
     description = {
-      "Writes a sheet for the people who live in the home, in their language:",
-      "how things stand, what is to be done, and what helps until then."
+      "Writes a sheet for the people who live in the home, in their language.",
+      "It tells how things stand, what is to be done, and what helps until then."
     },
     mixinStandardHelpOptions = true,
     footer = {

@@ -22,8 +22,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     description = {
-      "Says whether a report agrees with itself: the files inside with their digests, the figures",
-      "with what the files give again, the pages with those that are made again.",
+      "Says whether a report agrees with itself.",
+      "Compared are the files inside with their digests, the figures with what the files give again,"
+          + " and the pages with those that are made again.",
       "Exit status 0: all that was compared agrees; 1: something does not."
     },
     mixinStandardHelpOptions = true,
