@@ -113,6 +113,9 @@ record PackReasons(
       return "Part of it is a stop-gap, which helps while it is used.";
     }
     double more = value.bill().annual() - best.bill().annual();
+    if (purse.words(Math.abs(more)).equals(purse.words(0))) {
+      return "It goes about as far as A and costs as much a year, all in all.";
+    }
     return "It goes about as far as A and costs "
         + purse.words(Math.abs(more))
         + (more < 0 ? " less" : " more")

@@ -49,7 +49,9 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
       return Optional.of(
           "It closes "
               + percent(entry)
-              + " of what the home lacks; the one above closes "
+              + " of what the home lacks; "
+              + named(above)
+              + " closes "
               + percent(above)
               + ".");
     }
@@ -65,14 +67,23 @@ record Reasons(Assessment assessment, Ranking ranking, Purse purse) {
       return Optional.of("Its cost cannot be told, so it stands behind those whose cost is known.");
     }
     double more = entry.annualCost() - above.annualCost();
-    return more >= 1
-        ? Optional.of(
-            (entry.steps(ranking.step()) > 0
-                    ? "It goes about as far as the one above and costs "
-                    : "It costs ")
-                + purse.words(more)
-                + " more a year, all in all.")
-        : Optional.empty();
+    if (more < 1) {
+      return Optional.empty();
+    }
+    String amount = purse.words(more);
+    return Optional.of(
+        entry.steps(ranking.step()) > 0
+            ? "It goes about as far as "
+                + named(above)
+                + " and costs "
+                + amount
+                + " more a year, all in all."
+            : "It costs " + amount + " a year more than " + named(above) + ", all in all.");
+  }
+
+  /** A measure may stand elsewhere than in the order of ranks, so that it is called by its name. */
+  private static String named(Entry entry) {
+    return "“" + entry.costed().studied().candidate().title() + "”";
   }
 
   private static String percent(Entry entry) {

@@ -23,6 +23,9 @@ public record Grid(
     boolean wide,
     boolean dense)
     implements Block {
+  /** Width of a column of numbers or letters that rows go by [mm]. */
+  private static final int LONGEST_KEY = 16;
+
   /** Copies the lists. */
   public Grid {
     margin = List.copyOf(margin);
@@ -45,6 +48,14 @@ public record Grid(
     return new Grid(margin, title, columns, rows, foot, wide, true);
   }
 
+  /** Whether its first column is but a number or a letter, and the words stand in the next. */
+  public boolean keyed() {
+    return columns.size() > 1
+        && columns.get(0).widthMm() > 0
+        && columns.get(0).widthMm() <= LONGEST_KEY
+        && !columns.get(1).numbers();
+  }
+
   /** For each row whether it is so high that a page's end may cut it. */
   public List<Boolean> tall() {
     TableRoom room = new TableRoom(this);
@@ -52,7 +63,8 @@ public record Grid(
   }
 
   /**
-   * What each row asks for where it begins: the head of a group has room for its first row [mm].
+   * What each row asks for where it begins [mm]: the head of a group has room for its first row, the
+   * last two stay with what stands under the table.
    */
   public List<String> rowRooms() {
     TableRoom room = new TableRoom(this);

@@ -26,7 +26,22 @@ final class Room {
   /** What notes in the margin ask for, as print.css says. */
   private static final double NOTES = 21;
 
+  private static final double MARGIN = 44;
+  private static final double NOTE_LINE = 3.75;
+
+  /** Steps above may be cut by a page's end. */
+  private static final double TALL_STEP = 45;
+
   private static final double LONGEST_WHOLE_MAP = 100;
+
+  /** Columns that begin in the last lines of a page are not carried over to the next. */
+  private static final double COLUMNS = 36;
+
+  private static final double COLUMN = 83;
+
+  /** Lines of 3.5 mm, before what small print takes of all heights. */
+  private static final double COLUMN_LINE = 4.1;
+  private static final double COLUMN_LETTER = 1.45;
 
   /** How much of the height small print takes. */
   private static final double COMPACT = 0.85;
@@ -71,16 +86,70 @@ final class Room {
     } else if (block instanceof HeatMap map) {
       double rows = map.rows().stream().mapToDouble(Room::row).sum();
       return 22 + (rows > LONGEST_WHOLE_MAP ? 30 : rows);
+    } else if (block instanceof Workings workings) {
+      return Math.max(COLUMNS, first(workings.families().get(0)));
+    } else if (block instanceof Entries || block instanceof Listing) {
+      return COLUMNS;
     }
     return 22;
   }
 
+  /** The layout library cuts what its first column begins with where that is a piece too high. */
+  private static double first(WorkingFamily family) {
+    WorkingEntry entry = family.items().get(0);
+    double formula = family.formula().length() + family.note().length();
+    for (String source : family.sources()) {
+      formula += source.length() + 2;
+    }
+    double figure =
+        entry.number().length()
+            + entry.name().length()
+            + entry.value().length()
+            + entry.basis().length()
+            + entry.inputs().length()
+            + entry.note().length()
+            + 6;
+    return 6
+        + COLUMN_LINE
+            * (Math.ceil(formula * COLUMN_LETTER / COLUMN)
+                + Math.ceil(figure * COLUMN_LETTER / (COLUMN - 4)));
+  }
+
   private static double step(Step step) {
-    double text = lines(step.title() + " " + step.text(), STEP, READING_LETTER);
-    double more = step.more().stream().mapToDouble(m -> lines(m, STEP, MORE_LETTER)).sum();
+    double whole = whole(step);
+    if (whole <= TALL_STEP) {
+      return whole;
+    }
+    double begins = title(step) + MORE_LINE * Math.min(2, more(step));
+    return Math.max(notes(step.margin()), begins) + 6;
+  }
+
+  /** Whether a step is higher than what may stay empty at a page's foot for its sake. */
+  static boolean isTall(Step step) {
+    return whole(step) > TALL_STEP;
+  }
+
+  private static double whole(Step step) {
     double cautions = step.cautions().stream().mapToDouble(Room::caution).sum();
-    double notes = step.margin().isEmpty() ? 0 : NOTES;
-    return Math.max(notes, READING_LINE * text + MORE_LINE * more + cautions + 6);
+    return Math.max(
+        notes(step.margin()), title(step) + MORE_LINE * more(step) + cautions + 6);
+  }
+
+  private static double title(Step step) {
+    return READING_LINE * lines(step.title() + " " + step.text(), STEP, READING_LETTER);
+  }
+
+  private static double more(Step step) {
+    return step.more().stream().mapToDouble(m -> lines(m, STEP, MORE_LETTER)).sum();
+  }
+
+  /** Notes in the margin are not parted from what they belong to. */
+  private static double notes(List<Note> notes) {
+    double height = 2;
+    for (Note note : notes) {
+      height += 1.4 + NOTE_LINE * lines(note.lead() + " " + note.text() + " w100", MARGIN, 1.45);
+    }
+    return notes.isEmpty() ? 0 : Math.max(NOTES, height);
   }
 
   private static double caution(CautionBlock caution) {
@@ -89,9 +158,9 @@ final class Room {
             * lines(caution.hazard() + " " + caution.text(), READING - 3, CAUTION_LETTER);
   }
 
-  /** The label of a place stands in 43 mm. */
+  /** The label of a place stands in 85 mm. */
   private static double row(HeatRow row) {
-    return 1.8 + 3.6 * lines(row.label(), 41, 1.5);
+    return 1.8 + 3.6 * lines(row.label(), 83, 1.5);
   }
 
   private static double lines(String text) {

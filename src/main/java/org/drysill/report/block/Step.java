@@ -27,6 +27,11 @@ public record Step(
     cautions = List.copyOf(cautions);
   }
 
+  /** Whether it is so high that a page's end may cut it. */
+  public boolean tall() {
+    return Room.isTall(this);
+  }
+
   @Override
   public String kind() {
     return "step";

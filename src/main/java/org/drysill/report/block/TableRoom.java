@@ -29,7 +29,7 @@ final class TableRoom {
   double start() {
     double above = title() + head() + EACH_ROW;
     double rows = grid.rows().stream().mapToDouble(this::row).sum();
-    return above + (rows <= SHORT_TABLE ? rows + foot() : first());
+    return above + (rows <= SHORT_TABLE ? rows + foot() + workings() : first());
   }
 
   /** Whether a row is higher than what may stay empty at a page's foot for its sake. */
@@ -58,16 +58,33 @@ final class TableRoom {
         : height;
   }
 
-  /** A row, and the next one where it heads a group; of a row that may be cut its beginning. */
+  /**
+   * A row, and what may not be parted from it: the next one where it heads a group; the last row,
+   * the foot and the workings where it is one of the last two. Of a row that may be cut its
+   * beginning.
+   */
   double withNext(int index) {
-    List<Row> rows = grid.rows();
-    double own = Math.min(TALL, row(rows.get(index)));
-    boolean heads = rows.get(index).part() && index + 1 < rows.size();
-    return heads ? own + Math.min(TALL, row(rows.get(index + 1))) : own;
+    int last = grid.rows().size() - 1;
+    double own = beginning(index);
+    if (index == last) {
+      return own + foot() + workings();
+    } else if (index == last - 1) {
+      return own + beginning(last) + foot() + workings();
+    }
+    return grid.rows().get(index).part() ? own + beginning(index + 1) : own;
+  }
+
+  private double beginning(int index) {
+    return Math.min(TALL, row(grid.rows().get(index)));
+  }
+
+  /** Numbers of workings stand under a wide table. */
+  private double workings() {
+    return grid.wide() ? 6.6 * grid.margin().size() : 0;
   }
 
   private double foot() {
-    return grid.foot().isEmpty() ? 0 : 3.8 * Room.lines(grid.foot(), width(), 1.5);
+    return grid.foot().isEmpty() ? 0 : 4 + 3.8 * Room.lines(grid.foot(), width(), 1.5);
   }
 
   private double row(Row row) {
@@ -75,12 +92,20 @@ final class TableRoom {
     for (int column = 0; column < row.cells().size(); column++) {
       Cell cell = row.cells().get(column);
       double width = width(column);
-      double own = Room.lines(cell.text(), width, letter);
-      double small = cell.small().isEmpty() ? 0 : Room.lines(cell.small(), width, 1.55);
       double workings = cell.workings().isEmpty() ? 0 : 1;
-      lines = Math.max(lines, own + small + workings);
+      lines = Math.max(lines, lines(cell, width, grid.columns().get(column)) + workings);
     }
     return padding + line * lines;
+  }
+
+  /** Bounds stand beside a number, other small words under what they belong to. */
+  private double lines(Cell cell, double width, Column column) {
+    if (cell.small().isEmpty()) {
+      return Room.lines(cell.text(), width, letter);
+    } else if (column.numbers()) {
+      return Room.lines(cell.text() + " " + cell.small(), width, letter);
+    }
+    return Room.lines(cell.text(), width, letter) + Room.lines(cell.small(), width, 1.55);
   }
 
   private double width() {

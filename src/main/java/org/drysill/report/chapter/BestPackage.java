@@ -70,8 +70,12 @@ final class BestPackage {
             + numbers.full(best.electricity())
             + ", carbon dioxide "
             + numbers.full(best.co2())
-            + "; less than nothing is a saving."
+            + (saves(best) ? "; less than nothing is a saving." : ".")
             + humidity(best));
+  }
+
+  private static boolean saves(MeasurePackage one) {
+    return Stream.of(one.heat(), one.electricity(), one.co2()).anyMatch(f -> f.value().low() < 0);
   }
 
   private String humidity(MeasurePackage best) {

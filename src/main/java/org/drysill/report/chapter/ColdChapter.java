@@ -21,6 +21,9 @@ final class ColdChapter implements Chapter {
   private static final int CHARTS = 2;
   private static final int HEAT_ROWS = 16;
 
+  /** Letters of a name in tables; the list of rooms has it whole. */
+  private static final int NAME = 60;
+
   /** How much of it is told. */
   enum Depth {
     /** All in one place. */
@@ -143,7 +146,7 @@ final class ColdChapter implements Chapter {
   static String named(ColdPlace place) {
     return Words.capital(
         place.name().contains(place.roomName())
-            ? place.name()
-            : place.roomName() + ", " + place.name());
+            ? Words.shortened(place.name(), 2 * NAME)
+            : Words.shortened(place.roomName(), NAME) + ", " + Words.shortened(place.name(), NAME));
   }
 }

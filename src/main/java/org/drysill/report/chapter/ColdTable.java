@@ -2,7 +2,6 @@ package org.drysill.report.chapter;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
@@ -36,14 +35,14 @@ final class ColdTable {
             "",
             List.of(
                 Cells.words("place"),
-                Cells.numbers("surface, " + celsius, 12),
+                Cells.numbers("surface, " + celsius, 11),
                 Cells.numbers("above dew point, " + numbers.unit(Unit.KELVIN), 20),
-                Cells.numbers("humidity at it, %", 14),
-                Cells.numbers("wet below, " + celsius + " outdoors", 15),
+                Cells.numbers("humidity at it, %", 13),
+                Cells.numbers("wet below, " + celsius + " outdoors", 14),
                 Cells.numbers("temperature factor", 25),
                 Cells.numbers("needed", 11),
-                Cells.words("at risk", 14),
-                Cells.words("verdict", 19)),
+                Cells.words("at risk", 15),
+                Cells.words("verdict", 18)),
             rows,
             "Surface to wet below: at the visit. Wet below: the outdoor temperature at which water first"
                 + " appears, the indoor air as it was. Needed: the factor of the critical month; walls"
@@ -60,19 +59,17 @@ final class ColdTable {
                 place.kindWords()
                     + ", from "
                     + place.factor().source().words()
-                    + desk.photos().ofItem(place.item()).map(p -> "; " + p).orElse(""))
-            .with(marks(desk, place)),
+                    + desk.photos().ofItem(place.item()).map(p -> "; " + p).orElse("")),
         now(place, n -> Cells.text(numbers.plain(n.surface()))),
-        now(place, n -> Cells.value(numbers, n.margin())),
+        now(place, n -> marked(desk, n.margin())),
         now(place, n -> Cells.text(humidity(numbers, n))),
         now(place, n -> Cells.text(n.wetBelow().map(numbers::plain).orElse("never"))),
-        Cells.value(numbers, place.factor().figure()),
-        Cells.text(
-            place
-                .months()
-                .requiredFactor()
-                .map(f -> numbers.plain(f.likely(), f.unit(), Rounding.UP))
-                .orElse(Cells.NOTHING)),
+        marked(desk, place.factor().figure()),
+        place
+            .months()
+            .requiredFactor()
+            .map(f -> needed(desk, f))
+            .orElse(Cells.text(Cells.NOTHING)),
         Cells.text(months.isEmpty() ? "none" : Words.shortMonths(months)),
         Cells.verdict(place.requirement().verdict()));
   }
@@ -87,12 +84,12 @@ final class ColdTable {
     return place.now().map(cell).orElse(Cells.text(Cells.NOTHING));
   }
 
-  private static List<String> marks(Desk desk, ColdPlace place) {
-    List<Figure> figures = new ArrayList<>();
-    place.now().ifPresent(n -> figures.add(n.margin()));
-    figures.add(place.factor().figure());
-    Optional<Figure> needed = place.months().requiredFactor();
-    needed.ifPresent(figures::add);
-    return figures.stream().map(desk.index()::mark).toList();
+  private static Cell marked(Desk desk, Figure figure) {
+    return Cells.value(desk.numbers(), figure).with(List.of(desk.index().mark(figure)));
+  }
+
+  private static Cell needed(Desk desk, Figure factor) {
+    return Cells.text(desk.numbers().plain(factor.likely(), factor.unit(), Rounding.UP))
+        .with(List.of(desk.index().mark(factor)));
   }
 }

@@ -4,26 +4,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.moisture.MoistureResult;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
+import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
-import org.drysill.report.chart.Axis;
-import org.drysill.report.chart.ChartSpec;
-import org.drysill.report.chart.ChartText;
-import org.drysill.report.chart.SourceBars;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.table.Bars;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
 import org.drysill.report.words.Words;
 
 /** Moisture by source, and whether the readings agree with the list. */
 final class MoistureChapter implements Chapter {
-  /** Sources in the chart; the table under it has all of them. */
-  private static final int MOST_ROWS = 16;
-
   private static final Comparator<MoistureResult.Item> GREATEST_FIRST =
       Comparator.comparingDouble((MoistureResult.Item i) -> i.production().likely()).reversed();
 
@@ -40,7 +37,6 @@ final class MoistureChapter implements Chapter {
             "",
             "",
             Words.sentence(moisture.finding().because())));
-    blocks.add(ChartBlocks.of("sources", chart(desk, moisture)));
     blocks.add(table(desk, moisture));
     blocks.addAll(new TogetherBlocks(desk).all());
     return Optional.of(
@@ -61,61 +57,44 @@ final class MoistureChapter implements Chapter {
     };
   }
 
-  private static ChartSpec chart(Desk desk, MoistureResult moisture) {
-    Numbers numbers = desk.numbers();
-    List<SourceBars.Row> rows = new ArrayList<>();
-    List<MoistureResult.Item> items = sorted(moisture);
-    for (MoistureResult.Item item : items.stream().limit(MOST_ROWS).toList()) {
-      rows.add(
-          new SourceBars.Row(
-              Words.capital(Words.shortened(item.label(), 34)),
-              numbers.onAxis(item.production().value(), Unit.MASS_RATE),
-              numbers.spread(item.production().value(), Unit.MASS_RATE),
-              false));
-    }
-    rows.add(
-        new SourceBars.Row(
-            "All of them",
-            numbers.onAxis(moisture.itemised().value(), Unit.MASS_RATE),
-            numbers.spread(moisture.itemised().value(), Unit.MASS_RATE),
-            true));
-    String title =
-        Words.capital(Words.shortened(items.get(0).label(), 50))
-            + ": the largest source in the list";
-    double most = numbers.onAxis(moisture.itemised().value().high(), Unit.MASS_RATE);
-    return new SourceBars(
-        new ChartText(
-            title,
-            numbers.unit(Unit.MASS_RATE),
-            "Published rates, scaled to this household"
-                + (items.size() > MOST_ROWS
-                    ? "; the " + MOST_ROWS + " largest of " + items.size()
-                    : ""),
-            title + ". " + Words.list(rows, r -> r.label() + " " + r.valueText()) + "."),
-        Axis.fromZero(Math.max(most, 0.1), 5),
-        rows);
-  }
-
+  /** Each source with a bar, all on the scale of their sum. */
   private static Block table(Desk desk, MoistureResult moisture) {
     Numbers numbers = desk.numbers();
+    List<MoistureResult.Item> items = sorted(moisture);
+    double most =
+        items.stream()
+            .mapToDouble(i -> i.production().value().high())
+            .reduce(moisture.itemised().value().high(), Math::max);
+    List<Row> rows = new ArrayList<>();
+    for (MoistureResult.Item item : items) {
+      rows.add(
+          Cells.row(
+              Cells.text(Words.capital(item.label()), item.room().map(desk::room).orElse("")),
+              Cells.text(item.scaledBy()),
+              Cells.value(numbers, item.production()),
+              bar(numbers, item.production(), most)));
+    }
+    rows.add(
+        Cells.strong(
+            Cells.text("All of them"),
+            Cells.text(""),
+            Cells.value(numbers, moisture.itemised()),
+            bar(numbers, moisture.itemised(), most)));
     return new Grid(
-            desk.notes(
-                sorted(moisture).stream().limit(3).map(i -> Optional.of(i.production())).toList()),
-            "",
+            desk.notes(items.stream().limit(3).map(i -> Optional.of(i.production())).toList()),
+            Words.capital(Words.shortened(items.get(0).label(), 50))
+                + ": the largest source in the list",
             List.of(
                 Cells.words("source"),
-                Cells.words("reckoned from", 50),
-                Cells.numbers(numbers.unit(Unit.MASS_RATE), 30)),
-            sorted(moisture).stream()
-                .map(
-                    i ->
-                        Cells.row(
-                            Cells.text(
-                                Words.capital(i.label()), i.room().map(desk::room).orElse("")),
-                            Cells.text(i.scaledBy()),
-                            Cells.value(numbers, i.production())))
-                .toList(),
-            "")
+                Cells.words("reckoned from", 36),
+                Cells.numbers(numbers.unit(Unit.MASS_RATE), 25),
+                Cells.words("range", 24)),
+            rows,
+            "Published rates, scaled to this household.")
         .densely();
+  }
+
+  private static Cell bar(Numbers numbers, Figure figure, double most) {
+    return Cells.bar(Bars.among(figure.value(), most, numbers.full(figure)));
   }
 }

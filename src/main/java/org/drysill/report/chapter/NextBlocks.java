@@ -62,11 +62,11 @@ final class NextBlocks {
         List.of(
             Cells.numbers("", 7),
             Cells.words("what and where"),
-            Cells.words("with what", 36),
-            Cells.words("when, how long", 42),
-            Cells.numbers("enough air, %", 16),
-            Cells.numbers("no mould, %", 16),
-            Cells.numbers("ranking, %", 17)),
+            Cells.words("with what", 31),
+            Cells.words("when, how long", 38),
+            Cells.numbers("enough air, %", 14),
+            Cells.numbers("no mould, %", 14),
+            Cells.numbers("ranking, %", 15)),
         rows,
         "No mould: on walls and corners. Ranking: which of the best two packages costs less. A dash:"
             + " not in doubt, or less than a twentieth, or less than chance.");

@@ -61,7 +61,7 @@ final class OptionsChapter implements Chapter {
       blocks.add(notHere(options.notHere()));
     }
     return Optional.of(
-        new Section("options", heading(options), "What could be done", true, blocks));
+        new Section("options", heading(options), "What could be done", false, blocks));
   }
 
   /** What comes before every measure; an owner has read it on the first pages. */

@@ -46,9 +46,9 @@ final class OtherPackages {
                       + numbers.one(Math.abs(more), Unit.MONEY_PER_YEAR)
                       + (more < 0 ? " less" : " more")
                       + " than A, all in all: "
-                      + PackageWords.all(p)
-                      + " "
-                      + PackageWords.why(p)
+                      + words.measures(p)
+                      + ". "
+                      + words.apart(p)
                       + " A has both in "
                       + Math.round(100 * best.spread().enough().share())
                       + " of 100 cases.");
@@ -65,9 +65,9 @@ final class OtherPackages {
                     "Without it the best package would be another, for "
                         + numbers.full(p.firstCost())
                         + " at the start: "
-                        + PackageWords.all(p)
-                        + " "
-                        + PackageWords.why(p)));
+                        + words.measures(p)
+                        + ". "
+                        + words.apart(p)));
   }
 
   /** What tier 3 costs on top. */
@@ -92,7 +92,8 @@ final class OtherPackages {
                       + " more, all in all, and "
                       + numbers.one(first, Unit.MONEY)
                       + " more at the start: "
-                      + PackageWords.all(p));
+                      + words.measures(p)
+                      + ".");
             });
   }
 

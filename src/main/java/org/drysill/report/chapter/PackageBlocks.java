@@ -1,8 +1,11 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.drysill.options.MeasurePackage;
 import org.drysill.options.PackagesResult;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
@@ -75,18 +78,28 @@ final class PackageBlocks {
     PackageTables tables = new PackageTables(words);
     blocks.add(tables.table());
     packages.sureness().ifPresent(sure -> blocks.add(tables.chances(sure)));
-    blocks.add(tables.hours());
+    tables.hours().ifPresent(blocks::add);
     blocks.addAll(BestPackage.of(words));
-    packages.best().stream()
-        .skip(1)
-        .forEach(p -> say("Package " + p.name() + ".", PackageWords.why(p)));
+    others();
     CostPartsChart.of(desk, packages).ifPresent(c -> chart("cost-parts", c));
     RiskMonthsChart.of(packages, words.baseline()).ifPresent(c -> chart("risk-months", c));
-    PackageChart.of(desk, packages).ifPresent(c -> chart("packages", c));
-    PackagesByMoney money = new PackagesByMoney(words);
-    blocks.addAll(money.front());
+    blocks.addAll(new FrontBlocks(desk, packages, words.baseline()).all());
     blocks.addAll(CommonSteps.of(packages));
-    blocks.addAll(money.budgets());
+    blocks.addAll(new PackagesByMoney(words).budgets());
+  }
+
+  /** What sets the others apart, once for those that are alike. */
+  private void others() {
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    for (MeasurePackage other : packages.best().subList(1, packages.best().size())) {
+      String why = words.apart(other);
+      names
+          .computeIfAbsent(why.isEmpty() ? "As package A." : why, w -> new ArrayList<>())
+          .add(other.name());
+    }
+    names.forEach(
+        (why, all) ->
+            say((all.size() > 1 ? "Packages " : "Package ") + Words.list(all) + ".", why));
   }
 
   private void limits() {

@@ -18,11 +18,11 @@ import org.drysill.report.words.Words;
 
 /** Packages that none beats, by what they cost a year and what they leave. */
 final class PackageChart {
-  /** Fewer points make no curve. */
   /** Names stand at the right of their points, the dearest one's too. */
   private static final double ROOM_FOR_NAMES = 1.3;
 
-  private static final int LEAST = 3;
+  /** Fewer points make no curve. */
+  private static final int LEAST = 5;
 
   private PackageChart() {}
 
@@ -79,7 +79,7 @@ final class PackageChart {
     return Axis.around(Math.min(0, low), Math.max(high, Math.min(0, low) + 1), 5);
   }
 
-  private static String title(Numbers numbers, PackagesResult packages) {
+  static String title(Numbers numbers, PackagesResult packages) {
     Optional<MeasurePackage> best = packages.best().stream().findFirst();
     return best.map(
             b ->

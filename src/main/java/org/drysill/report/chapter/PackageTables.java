@@ -1,8 +1,10 @@
 package org.drysill.report.chapter;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Unit;
+import org.drysill.assess.surfaces.year.RoomYear;
 import org.drysill.options.Chance;
 import org.drysill.options.MeasurePackage;
 import org.drysill.options.PackageSpread;
@@ -34,14 +36,14 @@ final class PackageTables {
             ? "The best packages, and the home as it is"
             : "The best packages, and the home once mended",
         List.of(
-            Cells.words("", 16),
+            Cells.words("", 14),
             Cells.words("measures"),
-            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 30),
-            Cells.numbers("to run a year", 15),
-            Cells.numbers("all in all a year", 15),
-            Cells.numbers("mould, months", 15),
-            Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 15),
-            Cells.numbers("wet glass, months", 15)),
+            Cells.numbers("first cost, " + numbers.unit(Unit.MONEY), 27),
+            Cells.numbers("to run a year", 14),
+            Cells.numbers("all in all a year", 14),
+            Cells.numbers("mould, months", 14),
+            Cells.numbers("air lacking, " + numbers.unit(Unit.AIRFLOW), 14),
+            Cells.numbers("wet glass, months", 14)),
         Stream.of(
                 packages.best().stream(),
                 packages.onceTested().stream(),
@@ -110,23 +112,34 @@ final class PackageTables {
     return Cells.text(Long.toString(Math.round(100 * chance.share())));
   }
 
-  /** The worst places of each over the hours of a year. */
-  Grid hours() {
-    return Grid.wide(
-        "Hour by hour over a year: the worst place of each",
-        List.of(
-            Cells.words("", 12),
-            Cells.numbers("wet mornings", 30),
-            Cells.numbers("hours with water settling on glass", 40),
-            Cells.numbers("highest mould index", 30),
-            Cells.numbers("hours with humid air", 30)),
-        Stream.concat(packages.best().stream(), Stream.of(packages.today()))
-            .map(this::hours)
-            .toList(),
-        "A year of 365 mornings and 8,760 hours, at the wettest window, the wall or corner with the"
-            + " most mould, the dampest room with cold places, at likely values; nine in ten samples"
-            + " lie between the mornings in brackets. Humid: above 70 %. The index goes"
-            + " from 0 to 6; from 1 mould is found under a microscope, from 3 it is seen.");
+  /**
+   * The worst places of each over the hours of a year; none where no package and not the home as it
+   * is leaves anything wet, mouldy or humid.
+   */
+  Optional<Grid> hours() {
+    List<MeasurePackage> shown =
+        Stream.concat(packages.best().stream(), Stream.of(packages.today())).toList();
+    if (shown.stream().allMatch(PackageTables::isDry)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Grid.wide(
+            "Hour by hour over a year: the worst place of each",
+            List.of(
+                Cells.words("", 16),
+                Cells.numbers("wet mornings", 30),
+                Cells.numbers("hours with water settling on glass", 40),
+                Cells.numbers("highest mould index", 30),
+                Cells.numbers("hours with humid air", 30)),
+            shown.stream().map(this::hours).toList(),
+            "A year of 365 mornings and 8,760 hours, at the wettest window, the wall or corner with"
+                + " the most mould, the dampest room with cold places, at likely values; nine in ten"
+                + " samples lie between the mornings in brackets. Humid: above 70 %. The index goes"
+                + " from 0 to 6; from 1 mould is found under a microscope, from 3 it is seen."));
+  }
+
+  private static boolean isDry(MeasurePackage one) {
+    return one.year().equals(RoomYear.NONE) && one.spread().hourly().wetMornings().high() <= 0;
   }
 
   private Row hours(MeasurePackage one) {

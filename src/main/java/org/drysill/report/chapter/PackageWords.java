@@ -7,7 +7,6 @@ import org.drysill.options.PackagesResult;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Prose;
 import org.drysill.report.words.Numbers;
-import org.drysill.report.words.Words;
 
 /**
  * How packages are called and told.
@@ -29,10 +28,12 @@ record PackageWords(Numbers numbers, String baseline, PackagesResult packages) {
 
   /** The measures of a package; where most are those of the best one, what differs. */
   String measures(MeasurePackage one) {
-    MeasurePackage best = best();
     if (one.steps().isEmpty()) {
       return "nothing";
+    } else if (packages.best().isEmpty()) {
+      return String.join("; ", one.titles());
     }
+    MeasurePackage best = best();
     List<String> more = new ArrayList<>(one.titles());
     more.removeAll(best.titles());
     List<String> less = new ArrayList<>(best.titles());
@@ -48,14 +49,16 @@ record PackageWords(Numbers numbers, String baseline, PackagesResult packages) {
         : String.join("; ", one.titles());
   }
 
-  /** All measures of a package, in a sentence. */
-  static String all(MeasurePackage one) {
-    return Words.sentence(String.join("; ", one.titles()));
-  }
-
   /** Why a package stands where it does. */
   static String why(MeasurePackage one) {
     return String.join(" ", one.reasons());
+  }
+
+  /** Why, without what was said of the best one already. */
+  String apart(MeasurePackage one) {
+    List<String> own = new ArrayList<>(one.reasons());
+    packages.best().stream().findFirst().ifPresent(best -> own.removeAll(best.reasons()));
+    return String.join(" ", own);
   }
 
   /** A paragraph with the words that it begins with. */

@@ -42,8 +42,10 @@ final class TogetherBlocks {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Subhead(List.of(), heading()));
     if (model.silent().isPresent()) {
-      blocks.add(new Prose(List.of(), "", "", model.silent().get()));
-      return blocks;
+      String why = model.silent().get();
+      boolean saidAlready =
+          Words.sentence(desk.subject().moisture().finding().because()).equals(Words.sentence(why));
+      return saidAlready ? List.of() : List.of(blocks.get(0), new Prose(List.of(), "", "", why));
     }
     blocks.add(split());
     List<ChartSpec> charts = charts();

@@ -45,6 +45,6 @@ public record CostEffect(
 
   @Override
   public double heightMm() {
-    return 78;
+    return 68;
   }
 }

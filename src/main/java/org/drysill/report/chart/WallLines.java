@@ -88,6 +88,6 @@ public record WallLines(ChartText text, List<Layer> layers, List<Panel> panels)
 
   @Override
   public double heightMm() {
-    return 27 * panels.size() + 6 + 3.4 * Math.min(4, layers.size());
+    return 24 * panels.size() + 6 + 3.4 * Math.min(4, layers.size());
   }
 }

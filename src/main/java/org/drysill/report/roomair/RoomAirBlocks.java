@@ -74,6 +74,11 @@ public final class RoomAirBlocks {
     ProvidedAir provided = desk.subject().ventilation().provided();
     double leaks = air.rooms().stream().mapToDouble(RoomBalance::leaksInM3S).sum();
     double all = provided.wholeHome().likely();
+    if (sum(RoomBalance::supplyM3S) == 0) {
+      return "All outdoor air, "
+          + numbers.one(all, Unit.AIRFLOW, Rounding.DOWN)
+          + ", comes in through leaks and ventilators";
+    }
     String of =
         numbers.plain(leaks, Unit.AIRFLOW, Rounding.NEAREST)
             + " of "

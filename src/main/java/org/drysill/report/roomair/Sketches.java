@@ -23,7 +23,8 @@ import org.drysill.report.words.Words;
 
 /** Sketches of a home with its air flows: one, or several where one would not fit a page. */
 final class Sketches {
-  private static final double PAGE_MM = 185;
+  /** As high as what a page may be left for at most, so that none is left half empty. */
+  private static final double MOST_MM = 112;
 
   private final Numbers numbers;
   private final RoomAirResult air;
@@ -35,26 +36,26 @@ final class Sketches {
     this.message = message;
   }
 
-  /** Storeys from top to bottom, as many to a sketch as a page holds. */
+  /** Storeys from top to bottom, as many to a sketch as share a page with others. */
   List<AirSketch> all() {
     List<AirSketch> sketches = new ArrayList<>();
     List<Storey> page = new ArrayList<>();
     for (Storey storey : storeys()) {
       List<Storey> longer = Stream.concat(page.stream(), Stream.of(storey)).toList();
-      if (!page.isEmpty() && sketch(longer).heightMm() > PAGE_MM) {
-        sketches.add(sketch(page));
+      if (!page.isEmpty() && sketch(longer, 0).heightMm() > MOST_MM) {
+        sketches.add(sketch(page, sketches.size()));
         page.clear();
       }
       page.add(storey);
     }
-    sketches.add(sketch(page));
+    sketches.add(sketch(page, sketches.size()));
     return sketches;
   }
 
-  private AirSketch sketch(List<Storey> storeys) {
+  private AirSketch sketch(List<Storey> storeys, int before) {
     return new AirSketch(
         new ChartText(
-            message,
+            before == 0 ? message : "The way of the air, continued",
             numbers.unit(Unit.AIRFLOW),
             "Black: blown in by fans. Hollow: taken out by fans. Broken: through leaks and"
                 + " ventilators. Grey: from room to room. Areas of rooms in proportion;"
@@ -133,9 +134,9 @@ final class Sketches {
     return air.rooms();
   }
 
-  /** True where a storey stands on one page. */
+  /** True where a storey stands in one sketch. */
   boolean fits(Storey storey) {
-    return sketch(List.of(storey)).heightMm() <= PAGE_MM;
+    return sketch(List.of(storey), 0).heightMm() <= MOST_MM;
   }
 
   String label(RoomBalance room) {

@@ -33,12 +33,16 @@ public final class RulesPage {
     return page.rules.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Section("rules", page.heading(), "Rule sets side by side", true, page.blocks()));
+            new Section("rules", page.heading(), "Rule sets side by side", false, page.blocks()));
   }
 
   private List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Prose(List.of(), "", "", said()));
+    blocks.add(new RuleTable(desk).table());
+    RoomRuleTable rooms = new RoomRuleTable(desk);
+    rooms.table().ifPresent(blocks::add);
+    rooms.told().ifPresent(blocks::add);
     new RuleDots(desk)
         .chart()
         .ifPresent(
@@ -50,10 +54,6 @@ public final class RulesPage {
                         chart,
                         Long.toString(Math.round(chart.heightMm())),
                         true)));
-    RoomRuleTable rooms = new RoomRuleTable(desk);
-    rooms.table().ifPresent(blocks::add);
-    rooms.told().ifPresent(blocks::add);
-    blocks.add(new RuleTable(desk).table());
     return blocks;
   }
 
@@ -68,11 +68,16 @@ public final class RulesPage {
     return "Of "
         + Words.count((int) told, "published rate", "published rates")
         + " for a whole home, the air here surely reaches "
-        + Words.number(with(Verdict.MEETS).size())
+        + many(Verdict.MEETS)
         + ", perhaps "
-        + Words.number(with(Verdict.UNKNOWN).size())
+        + many(Verdict.UNKNOWN)
         + ", and surely misses "
-        + Words.number(with(Verdict.SHORT).size()).replaceAll("^no$", "none");
+        + many(Verdict.SHORT);
+  }
+
+  private String many(Verdict verdict) {
+    int rules = with(verdict).size();
+    return rules == 0 ? "none" : Words.number(rules);
   }
 
   /** What governs, and those that are met for certain: the table has them all. */

@@ -20,7 +20,20 @@ public final class Bars {
    * @param words both in words
    */
   public static Optional<Bar> of(Range value, Optional<Double> asked, String words) {
-    double most = Math.max(value.high(), asked.orElse(0.0)) * ROOM_AT_END;
+    return of(value, asked, Math.max(value.high(), asked.orElse(0.0)) * ROOM_AT_END, words);
+  }
+
+  /**
+   * A bar on a scale that it shares with others; empty where a value is negative.
+   *
+   * @param most the greatest of all, in the same unit
+   * @param words the value in words
+   */
+  public static Optional<Bar> among(Range value, double most, String words) {
+    return of(value, Optional.empty(), most, words);
+  }
+
+  private static Optional<Bar> of(Range value, Optional<Double> asked, double most, String words) {
     if (value.low() < 0 || !(most > 0) || Double.isInfinite(most)) {
       return Optional.empty();
     }

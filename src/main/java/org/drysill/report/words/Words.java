@@ -151,6 +151,9 @@ public final class Words {
   /** What something costs to run, or saves where that is less than nothing. */
   public static String running(Numbers numbers, Figure cost) {
     String amount = numbers.one(Math.abs(cost.likely()), cost.unit());
+    if (amount.equals(numbers.one(0, cost.unit()))) {
+      return "nothing to run";
+    }
     return cost.likely() < 0 ? "saves " + amount : amount + " to run";
   }
 

@@ -104,6 +104,12 @@ class PackReasonsTest {
   }
 
   @Test
+  void what_costs_as_much_says_so_without_a_nought() {
+    assertThat(beside(value(true, false, 0.002, 5, 0, 100.4), BEST))
+        .isEqualTo("It goes about as far as A and costs as much a year, all in all.");
+  }
+
+  @Test
   void one_month_is_no_months() {
     List<String> said =
         reasons(1, PackReasonsTest::hourly).of(value(true, false, 0, 0, 1, 10), Optional.empty());

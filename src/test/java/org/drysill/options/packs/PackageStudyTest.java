@@ -176,6 +176,13 @@ class PackageStudyTest {
   }
 
   @Test
+  void beyond_a_budget_that_reaches_the_best_nothing_is_better() {
+    PackagesResult packages = of(FLAT + "options: {budget: 100000}\n");
+    assertThat(packages.best()).isNotEmpty();
+    assertThat(packages.beyondBudget()).isEmpty();
+  }
+
+  @Test
   void a_budget_that_buys_nothing_leaves_only_what_is_beyond_it() {
     PackagesResult packages =
         of(

@@ -44,11 +44,12 @@ class ReasonsTest {
     assertThat(after(above, Entries.of(FAN, false, 50, 450, 6, 5, 6)).get(1))
         .contains("a spillage test comes before the work");
     assertThat(after(above, Entries.of(FAN, true, 50, 450, 12, 9, 6)).get(1))
-        .isEqualTo("It closes 5 % of what the home lacks; the one above closes 50 %.");
+        .isEqualTo("It closes 5 % of what the home lacks; “Continuous extract fan” closes 50 %.");
     assertThat(after(above, Entries.of("dehumidifier", true, 50, 450, 6, 5, 6)).get(1))
         .startsWith("It is a stop-gap");
     assertThat(after(above, Entries.of(FAN, true, 74, 450, 6, 5, 6)).get(1))
-        .isEqualTo("It goes about as far as the one above and costs £24 more a year, all in all.");
+        .isEqualTo("It goes about as far as “Continuous extract fan” and costs £24 more a year, all in"
+                + " all.");
     assertThat(after(above, Entries.of(FAN, true, -1, 0, 6, 5, 6)).get(1))
         .startsWith("Its cost cannot be told");
     assertThat(after(above, Entries.of(FAN, true, 50.2, 450, 6, 5, 6))).hasSize(1);
@@ -67,7 +68,7 @@ class ReasonsTest {
                     Entries.of(FAN, false, 50, 450, 12, 10, 6),
                     Entries.of(FAN, false, 60, 450, 12, 10, 6))
                 .get(1))
-        .isEqualTo("It costs £10 more a year, all in all.");
+        .isEqualTo("It costs £10 a year more than “Continuous extract fan”, all in all.");
   }
 
   @Test
