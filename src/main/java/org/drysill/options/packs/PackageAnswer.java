@@ -165,8 +165,7 @@ final class PackageAnswer {
   }
 
   private boolean isBetter(PackValue value, PackValue than) {
-    return !value.equals(than)
-        && sure.order().ranked(List.of(than, value)).get(0).equals(value);
+    return !value.equals(than) && sure.order().ranked(List.of(than, value)).get(0).equals(value);
   }
 
   /** What has as much air and as much in reserve as the best and keeps glass driest. */

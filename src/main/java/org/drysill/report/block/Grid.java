@@ -63,8 +63,8 @@ public record Grid(
   }
 
   /**
-   * What each row asks for where it begins [mm]: the head of a group has room for its first row, the
-   * last two stay with what stands under the table.
+   * What each row asks for where it begins [mm]: the head of a group has room for its first row,
+   * the last two stay with what stands under the table.
    */
   public List<String> rowRooms() {
     TableRoom room = new TableRoom(this);

@@ -41,6 +41,7 @@ final class Room {
 
   /** Lines of 3.5 mm, before what small print takes of all heights. */
   private static final double COLUMN_LINE = 4.1;
+
   private static final double COLUMN_LETTER = 1.45;
 
   /** How much of the height small print takes. */
@@ -131,8 +132,7 @@ final class Room {
 
   private static double whole(Step step) {
     double cautions = step.cautions().stream().mapToDouble(Room::caution).sum();
-    return Math.max(
-        notes(step.margin()), title(step) + MORE_LINE * more(step) + cautions + 6);
+    return Math.max(notes(step.margin()), title(step) + MORE_LINE * more(step) + cautions + 6);
   }
 
   private static double title(Step step) {

@@ -29,7 +29,8 @@ final class TableRoom {
   double start() {
     double above = title() + head() + EACH_ROW;
     double rows = grid.rows().stream().mapToDouble(this::row).sum();
-    return above + (rows <= SHORT_TABLE ? rows + foot() + workings() : Math.max(first(), withNext(0)));
+    return above
+        + (rows <= SHORT_TABLE ? rows + foot() + workings() : Math.max(first(), withNext(0)));
   }
 
   /** Whether a row is higher than what may stay empty at a page's foot for its sake. */

@@ -55,21 +55,17 @@ final class ColdTable {
     List<Integer> months = place.months().monthsAtRisk();
     return Cells.row(
         Cells.text(
-                ColdChapter.named(place),
-                place.kindWords()
-                    + ", from "
-                    + place.factor().source().words()
-                    + desk.photos().ofItem(place.item()).map(p -> "; " + p).orElse("")),
+            ColdChapter.named(place),
+            place.kindWords()
+                + ", from "
+                + place.factor().source().words()
+                + desk.photos().ofItem(place.item()).map(p -> "; " + p).orElse("")),
         now(place, n -> Cells.text(numbers.plain(n.surface()))),
         now(place, n -> marked(desk, n.margin())),
         now(place, n -> Cells.text(humidity(numbers, n))),
         now(place, n -> Cells.text(n.wetBelow().map(numbers::plain).orElse("never"))),
         marked(desk, place.factor().figure()),
-        place
-            .months()
-            .requiredFactor()
-            .map(f -> needed(desk, f))
-            .orElse(Cells.text(Cells.NOTHING)),
+        place.months().requiredFactor().map(f -> needed(desk, f)).orElse(Cells.text(Cells.NOTHING)),
         Cells.text(months.isEmpty() ? "none" : Words.shortMonths(months)),
         Cells.verdict(place.requirement().verdict()));
   }

@@ -48,7 +48,8 @@ class ReasonsTest {
     assertThat(after(above, Entries.of("dehumidifier", true, 50, 450, 6, 5, 6)).get(1))
         .startsWith("It is a stop-gap");
     assertThat(after(above, Entries.of(FAN, true, 74, 450, 6, 5, 6)).get(1))
-        .isEqualTo("It goes about as far as “Continuous extract fan” and costs £24 more a year, all in"
+        .isEqualTo(
+            "It goes about as far as “Continuous extract fan” and costs £24 more a year, all in"
                 + " all.");
     assertThat(after(above, Entries.of(FAN, true, -1, 0, 6, 5, 6)).get(1))
         .startsWith("Its cost cannot be told");
