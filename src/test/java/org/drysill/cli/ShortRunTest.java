@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.regex.Pattern;
 import javax.management.JMException;
 import javax.management.ObjectName;
-import org.drysill.options.packs.hours.HourlyPackages;
 import org.junit.jupiter.api.Test;
 
 /** In a process of its own, since the machine that runs the tests should keep its compiler. */
@@ -56,10 +55,9 @@ class ShortRunTest {
             .results()
             .map(r -> r.group().replace('/', '.'))
             .toList();
-    String hours = HourlyPackages.class.getPackageName();
-    assertThat(named).hasSize(6).contains(hours);
+    assertThat(named).hasSize(3);
     for (String name : named) {
-      assertThat(name.equals(hours) || Class.forName(name) != null).isTrue();
+      assertThat(Class.forName(name)).isNotNull();
     }
   }
 
