@@ -1,5 +1,7 @@
 package org.drysill.options.packs.hours;
 
+import org.drysill.physics.air.SaturationTable;
+
 /**
  * Loops over rows of one value a sample. They have no branches and index every row by the loop's
  * variable alone, so that the machine works on several samples at once.
@@ -43,6 +45,26 @@ final class HourLoops {
   static void vapour(double full, double[] po, double[] c, double[] v, double[] s) {
     for (int l = 0; l < s.length; l++) {
       s[l] += Math.min(full, po[l] + c[l] * v[l]);
+    }
+  }
+
+  /**
+   * A pane of factor f in an hour, bears = ps(Te + f (Ti − Te)): base = β (po − bears), cap = β (full
+   * − bears). The one loop here that works on one sample at a time, since it reads a table.
+   */
+  static void pane(
+      double outdoor,
+      double indoor,
+      double full,
+      double transfer,
+      double[] factors,
+      double[] po,
+      double[] base,
+      double[] cap) {
+    for (int l = 0; l < factors.length; l++) {
+      double bears = SaturationTable.pressurePa(outdoor + factors[l] * (indoor - outdoor));
+      base[l] = transfer * (po[l] - bears);
+      cap[l] = transfer * (full - bears);
     }
   }
 

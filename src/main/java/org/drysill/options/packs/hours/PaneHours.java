@@ -88,13 +88,15 @@ final class PaneHours {
   private void fill(int half) {
     for (int k = 0; k < HOURS; k++) {
       int i = half * HOURS + k;
-      for (int l = 0; l < factors.length; l++) {
-        double bears =
-            SaturationTable.pressurePa(
-                year.celsius[i] + factors[l] * (indoors.celsius[i] - year.celsius[i]));
-        base[k][l] = year.transfer * (air.outdoorPa[k][l] - bears);
-        cap[k][l] = year.transfer * (indoors.fullPa[i] - bears);
-      }
+      HourLoops.pane(
+          year.celsius[i],
+          indoors.celsius[i],
+          indoors.fullPa[i],
+          year.transfer,
+          factors,
+          air.outdoorPa[k],
+          base[k],
+          cap[k]);
     }
     filled = half;
   }

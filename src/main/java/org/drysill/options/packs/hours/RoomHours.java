@@ -46,9 +46,9 @@ final class RoomHours {
     return panes.length;
   }
 
-  /** True where the room has panes of different factors in a sample. */
+  /** True where not all panes of the room, which has some, have the same factor in a sample. */
   boolean hasWarmer(int lane) {
-    return factors.length > 0 && factors[factors.length - 1][lane] > factors[0][lane];
+    return factors[factors.length - 1][lane] > factors[0][lane];
   }
 
   /** A pane, in each sample the coldest first. */
