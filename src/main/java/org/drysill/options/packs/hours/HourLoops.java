@@ -49,8 +49,8 @@ final class HourLoops {
   }
 
   /**
-   * A pane of factor f in an hour, bears = ps(Te + f (Ti − Te)): base = β (po − bears), cap = β (full
-   * − bears). The one loop here that works on one sample at a time, since it reads a table.
+   * A pane of factor f in an hour, bears = ps(Te + f (Ti − Te)): base = β (po − bears), cap = β
+   * (full − bears). The one loop here that works on one sample at a time, since it reads a table.
    */
   static void pane(
       double outdoor,
