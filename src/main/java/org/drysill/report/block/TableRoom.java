@@ -61,15 +61,15 @@ final class TableRoom {
 
   /**
    * A row, and what may not be parted from it: the next one where it heads a group; the last row,
-   * the foot and the workings where it is one of the last two. Of a row that may be cut its
-   * beginning.
+   * the foot and the workings where it is one of the last two, in small print the last. Of a row
+   * that may be cut its beginning.
    */
   double withNext(int index) {
     int last = grid.rows().size() - 1;
     double own = beginning(index);
     if (index == last) {
       return own + foot() + workings();
-    } else if (index == last - 1) {
+    } else if (index == last - 1 && !grid.dense()) {
       return own + beginning(last) + foot() + workings();
     }
     return grid.rows().get(index).part() ? own + beginning(index + 1) : own;
@@ -81,11 +81,11 @@ final class TableRoom {
 
   /** Numbers of workings stand under a wide table. */
   private double workings() {
-    return grid.wide() ? 6.6 * grid.margin().size() : 0;
+    return grid.wide() ? 6 * grid.margin().size() : 0;
   }
 
   private double foot() {
-    return grid.foot().isEmpty() ? 0 : 4 + 3.8 * Room.lines(grid.foot(), width(), 1.5);
+    return grid.foot().isEmpty() ? 0 : 3 + 3.7 * Room.lines(grid.foot(), width(), 1.45);
   }
 
   private double row(Row row) {
@@ -93,20 +93,18 @@ final class TableRoom {
     for (int column = 0; column < row.cells().size(); column++) {
       Cell cell = row.cells().get(column);
       double width = width(column);
-      double workings = cell.workings().isEmpty() ? 0 : 1;
-      lines = Math.max(lines, lines(cell, width, grid.columns().get(column)) + workings);
+      lines = Math.max(lines, lines(cell, width, grid.columns().get(column)));
     }
     return padding + line * lines;
   }
 
   /** Bounds stand beside a number, other small words under what they belong to. */
   private double lines(Cell cell, double width, Column column) {
-    if (cell.small().isEmpty()) {
-      return Room.lines(cell.text(), width, letter);
-    } else if (column.numbers()) {
-      return Room.lines(cell.text() + " " + cell.small(), width, letter);
+    String marks = " w10.1".repeat(cell.workings().size());
+    if (cell.small().isEmpty() || column.numbers()) {
+      return Room.lines(cell.text() + " " + cell.small() + marks, width, letter);
     }
-    return Room.lines(cell.text(), width, letter) + Room.lines(cell.small(), width, 1.55);
+    return Room.lines(cell.text(), width, letter) + Room.lines(cell.small() + marks, width, 1.55);
   }
 
   private double width() {
