@@ -22,11 +22,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 
-/** The engine against packages evaluated one by one, in forty small homes. */
+/** The engine against packages evaluated one by one, in a hundred small homes. */
 @TestInstance(Lifecycle.PER_CLASS)
 class OneByOneTest {
   private static final OptionsBasis BASIS = OptionsFixtures.basis();
-  private static final int HOMES = 40;
+  private static final int HOMES = 100;
 
   /** So many measures of each home are combined, so that one by one stays quick. */
   private static final int MEASURES = 6;
