@@ -60,9 +60,9 @@ final class TableRoom {
   }
 
   /**
-   * A row, and what may not be parted from it: the next one where it heads a group; the last row,
-   * the foot and the workings where it is one of the last two, in small print the last. Of a row
-   * that may be cut its beginning.
+   * A row, and what may not be parted from it: the next one where it heads a group, with what may
+   * not be parted from that one; the last row, the foot and the workings where it is one of the
+   * last two, in small print the last. Of a row that may be cut its beginning.
    */
   double withNext(int index) {
     int last = grid.rows().size() - 1;
@@ -72,7 +72,7 @@ final class TableRoom {
     } else if (index == last - 1 && !grid.dense()) {
       return own + beginning(last) + foot() + workings();
     }
-    return grid.rows().get(index).part() ? own + beginning(index + 1) : own;
+    return grid.rows().get(index).part() ? own + withNext(index + 1) : own;
   }
 
   private double beginning(int index) {

@@ -58,7 +58,7 @@ final class ChangeChapter implements Chapter {
     said(blocks, "For the record.", statement.criteria());
     blocks.add(
         new CautionBlock(List.of(), "What two visits can show.", Words.sentence(change.caution())));
-    return new Section("change", heading(change), "Before and after", false, blocks);
+    return new Section("change", heading(change), "Before and after", true, blocks);
   }
 
   private static String heading(ChangeResult change) {

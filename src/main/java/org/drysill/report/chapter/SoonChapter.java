@@ -1,10 +1,12 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drysill.assess.Figure;
 import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.assess.surfaces.CondensationResult;
@@ -13,6 +15,7 @@ import org.drysill.assess.surfaces.months.Risk;
 import org.drysill.options.RankedMeasure;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
+import org.drysill.report.block.CautionBlock;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Step;
@@ -26,7 +29,7 @@ import org.drysill.report.words.Words;
  * week, what is to be watched this winter, the rest when there is money.
  */
 final class SoonChapter implements Chapter {
-  private static final int EACH = 4;
+  private static final int READINGS = 4;
   private static final int WATCHED = 3;
 
   @Override
@@ -42,12 +45,13 @@ final class SoonChapter implements Chapter {
                 + " meets a surface that is cold enough, the water settles, and where it stays"
                 + " moist for weeks, mould can grow. Three things help, and they help together:"
                 + " less water, more outdoor air, warmer surfaces."));
+    Set<CautionBlock> said = new HashSet<>();
     List<Step> now = new ArrayList<>();
     desk.subject().options().first().forEach(f -> now.add(FirstSteps.step(desk, f)));
-    ranked.stream().filter(m -> free(m)).limit(EACH).map(m -> brief(desk, m)).forEach(now::add);
+    ranked.stream().filter(m -> free(m)).map(m -> brief(desk, m, said)).forEach(now::add);
     group(blocks, "This week", now);
     List<String> winter = new ArrayList<>(watched(desk.subject().condensation()));
-    WouldChange.readings(desk).stream().limit(EACH).forEach(winter::add);
+    WouldChange.readings(desk).stream().limit(READINGS).forEach(winter::add);
     if (!winter.isEmpty()) {
       blocks.add(new Subhead(List.of(), "This winter"));
       blocks.add(new Bullets(List.of(), winter));
@@ -55,7 +59,7 @@ final class SoonChapter implements Chapter {
     group(
         blocks,
         "When there is money",
-        ranked.stream().filter(m -> !free(m)).limit(EACH).map(m -> brief(desk, m)).toList());
+        ranked.stream().filter(m -> !free(m)).map(m -> brief(desk, m, said)).toList());
     return Optional.of(
         new Section(
             "soon",
@@ -89,7 +93,8 @@ final class SoonChapter implements Chapter {
     return measure.money().firstCost().map(Figure::likely).filter(c -> c <= 0).isPresent();
   }
 
-  private static Step brief(Desk desk, RankedMeasure measure) {
+  /** A measure with the cautions that no step before it in this chapter has told. */
+  private static Step brief(Desk desk, RankedMeasure measure, Set<CautionBlock> said) {
     List<String> more = new ArrayList<>();
     measure
         .money()
@@ -112,7 +117,7 @@ final class SoonChapter implements Chapter {
         Words.sentence(measure.title()),
         Words.sentence(measure.changes()),
         more,
-        MeasureStep.cautions(desk, measure.cautions()));
+        MeasureStep.cautions(desk, measure.cautions()).stream().filter(said::add).toList());
   }
 
   private static void group(List<Block> blocks, String head, List<Step> steps) {
