@@ -105,30 +105,16 @@ public record Room(
 
   /** The same room with other fans. */
   public Room with(List<Fan> fans) {
-    return new Room(
-        id,
-        name,
-        use,
-        floorArea,
-        height,
-        storey,
-        setpoint,
-        externalWall,
-        added,
-        readings,
-        logger,
-        doors,
-        windows,
-        coldSpots,
-        walls,
-        moistureSources,
-        fans,
-        photos,
-        notes);
+    return with(windows, coldSpots, walls, fans);
   }
 
   /** The same room with other windows, cold spots and walls. */
   public Room with(List<Window> windows, List<ColdSpot> coldSpots, List<Wall> walls) {
+    return with(windows, coldSpots, walls, fans);
+  }
+
+  private Room with(
+      List<Window> windows, List<ColdSpot> coldSpots, List<Wall> walls, List<Fan> fans) {
     return new Room(
         id,
         name,
