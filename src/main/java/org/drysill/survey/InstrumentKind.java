@@ -40,4 +40,9 @@ public enum InstrumentKind implements Worded {
   public List<String> synonyms() {
     return synonyms;
   }
+
+  /** The word as it is printed, with the formula of the gas as chemists write it. */
+  public String label() {
+    return word().replace("co2", "CO₂");
+  }
 }

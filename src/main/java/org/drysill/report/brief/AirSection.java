@@ -50,6 +50,7 @@ final class AirSection implements BriefChapter {
             "air", desk.say("air.heading." + verdict), desk.say("air.running"), false, blocks));
   }
 
+  /** The flow as in the table of what is asked: rounded towards what fails. */
   private static String parts(BriefDesk desk, VentilationResult air) {
     ProvidedAir provided = air.provided();
     String asked =
@@ -61,7 +62,7 @@ final class AirSection implements BriefChapter {
         + " "
         + desk.say(
             "air.parts",
-            desk.numbers().full(provided.wholeHome()),
+            desk.numbers().full(provided.wholeHome(), Rounding.DOWN),
             desk.numbers().full(provided.airChange()),
             desk.numbers().full(provided.byFans()),
             desk.numbers().full(provided.infiltration()));

@@ -85,8 +85,12 @@ public final class LocalNumbers {
 
   /** The likely value with its bounds and its unit. */
   public String full(Figure figure) {
-    return joined(
-        spanned(numbers.spread(figure.value(), figure.unit(), Rounding.NEAREST)), figure.unit());
+    return full(figure, Rounding.NEAREST);
+  }
+
+  /** The same with the likely value rounded to a side. */
+  public String full(Figure figure, Rounding rounding) {
+    return joined(spanned(numbers.spread(figure.value(), figure.unit(), rounding)), figure.unit());
   }
 
   /** The same with the digits that someone needs who redoes a calculation. */

@@ -27,7 +27,7 @@ public final class InstrumentTable {
                 i ->
                     Cells.row(
                         Cells.text(i.id()),
-                        Cells.text(Words.capital(i.kind().word())),
+                        Cells.text(Words.capital(i.kind().label())),
                         Cells.text(accuracy(i)),
                         Cells.text(i.calibrated().map(Words::date).orElse("not stated"))))
             .toList(),
