@@ -37,7 +37,7 @@ public final class MoistureAssessor {
       HumidityResult humidity,
       BalanceRules rules) {
     People people = new People(home, table.people());
-    Sourcing sourcing = new Sourcing(home, table);
+    Sourcing sourcing = new Sourcing(home, table, people.live());
     List<Item> items = new ArrayList<>();
     items.add(people.item());
     items.addAll(sourcing.items());

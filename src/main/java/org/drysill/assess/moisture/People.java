@@ -12,6 +12,8 @@ import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.moisture.MoistureResult.Item;
 import org.drysill.physics.Range;
+import org.drysill.reference.Citation;
+import org.drysill.reference.How;
 import org.drysill.reference.Sourced;
 import org.drysill.reference.moisture.PeopleRates;
 import org.drysill.survey.Occupants;
@@ -53,7 +55,17 @@ final class People {
 
   List<Assumption> assumptions() {
     List<Assumption> all = new ArrayList<>();
-    if (byDay().isEmpty()) {
+    if (!live()) {
+      all.add(
+          new Assumption(
+              "moisture.people",
+              "What people do at home",
+              "no water: nobody cooks, washes or dries there",
+              "the survey counts nobody who lives there",
+              "State who will live there, to see what the home needs then.",
+              new Citation(
+                  "The survey as it stands", Optional.empty(), Optional.empty(), How.ASSUMPTION)));
+    } else if (byDay().isEmpty()) {
       all.add(
           new Assumption(
               "moisture.people.home_by_day",
@@ -64,6 +76,11 @@ final class People {
               rates.hoursAwakeHome().source()));
     }
     return all;
+  }
+
+  /** False where the survey says how many people live there and that is none. */
+  boolean live() {
+    return occupants.flatMap(Occupants::adults).orElse(1) + children() > 0;
   }
 
   /** Adults, children counted by their share. */

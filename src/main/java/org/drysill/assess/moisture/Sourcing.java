@@ -31,12 +31,19 @@ final class Sourcing {
   private final List<Item> items = new ArrayList<>();
   private final List<Assumption> assumptions = new ArrayList<>();
 
-  Sourcing(Home home, MoistureSources table) {
+  /**
+   * For a home.
+   *
+   * @param lived whether anybody lives there; if not, nothing is added to what the survey lists
+   */
+  Sourcing(Home home, MoistureSources table, boolean lived) {
     this.home = home;
     this.table = table;
     this.occupants = home.occupants().value();
     home.rooms().forEach(this::listed);
-    table.sources().forEach(this::unlisted);
+    if (lived) {
+      table.sources().forEach(this::unlisted);
+    }
   }
 
   List<Item> items() {

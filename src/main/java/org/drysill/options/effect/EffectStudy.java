@@ -71,6 +71,11 @@ public final class EffectStudy {
         .toList();
   }
 
+  /** The part of what the list of sources says that readings leave room for, at most 1. */
+  public double believed() {
+    return moisture.believed();
+  }
+
   /** The effect of a candidate; empty where its flow cannot be told. */
   public Optional<Studied> of(Candidate candidate) {
     Optional<AirEffect> air = candidate.measure().air();
@@ -157,14 +162,17 @@ public final class EffectStudy {
         List.of(flow.source()));
   }
 
-  private static Figure water(Figures figures, Range water, Candidate candidate) {
+  private Figure water(Figures figures, Range water, Candidate candidate) {
+    boolean less = moisture.believed() < 1;
     return figures.of(
         "moisture",
         "water less in the air",
         water,
         Unit.MASS_RATE,
-        "share × water of the sources, or what the machine takes",
-        List.of(),
+        "share × water of the sources"
+            + (less ? " × G / Σ of all sources" : "")
+            + ", or what the machine takes",
+        less ? List.of(Input.of("G", production)) : List.of(),
         candidate.measure().moisture().map(m -> List.of(m.source())).orElse(List.of()));
   }
 

@@ -44,12 +44,23 @@ record MoistureShares(
     return avoided.plus(removed(effect));
   }
 
-  /** The sources that the effect touches, together [kg/s]. */
+  /** The sources that the effect touches, together, as far as they are believed [kg/s]. */
   private Range touched(Candidate candidate, MoistureEffect effect) {
     return sources(candidate, effect)
         .map(MoistureResult.Item::production)
         .map(Figure::value)
-        .reduce(Range.exactly(0), Range::plus);
+        .reduce(Range.exactly(0), Range::plus)
+        .times(believed());
+  }
+
+  /**
+   * The part of the listed water that is believed [1]: where readings leave less than the sources
+   * give together, each of them gives less in proportion, so that none takes more with it than the
+   * air holds. Where readings tell of more, what is beyond the list is no listed source's.
+   */
+  double believed() {
+    double listed = moisture.items().stream().mapToDouble(i -> i.production().likely()).sum();
+    return listed > all ? all / listed : 1;
   }
 
   /** The sources that the effect touches. */

@@ -11,7 +11,7 @@ import org.drysill.physics.Range;
  * The water that a home gives off, from the list of its sources and from what its readings imply,
  * where both are known: their mean in logarithms, each weighted by the inverse square of its own
  * spread. Neither alone will do: a list forgets sources, and readings multiply by an air flow that
- * is often a guess.
+ * is often a guess. Where the list names no water at all, as in an empty home, the readings stand.
  *
  * <pre>ln G = Σ (ln Gi / σi²) / Σ (1 / σi²),  σi = ln(high / low) / 4</pre>
  */
@@ -28,6 +28,7 @@ final class Production {
         .implied()
         .filter(i -> weighable(i.value()) && weighable(listed.value()))
         .map(i -> both(listed, i))
+        .or(() -> moisture.implied().filter(i -> listed.likely() <= 0))
         .orElse(listed);
   }
 

@@ -116,7 +116,7 @@ public final class RepairedZones implements HomeStates.Repairs {
     double[] ratios = ratios(today.zones(), all);
     List<Double> excess =
         IntStream.range(0, ratios.length)
-            .mapToObj(i -> today.excess().get(i) * ratios[i] / likely[i])
+            .mapToObj(i -> likely[i] > 0 ? today.excess().get(i) * ratios[i] / likely[i] : 1)
             .toList();
     return new HomeState(
         after(today.zones(), all),
@@ -159,10 +159,11 @@ public final class RepairedZones implements HomeStates.Repairs {
    * What is left of the water of a zone.
    *
    * @param part the part of a source in it at its likely amount [1]
-   * @param times its amount by the likely one [1]
+   * @param times its amount by the likely one [1]; a source that is drawn as none takes nothing
+   *     with it, though by its likely amount it were all that the zone has
    */
   private static double left(double part, double times) {
-    return part > 0 ? (1 - part) / (1 - part + part * times) : 1;
+    return part > 0 && times > 0 ? (1 - part) / (1 - part + part * times) : 1;
   }
 
   private static String water(Studied repair) {

@@ -118,7 +118,7 @@ record VapourChanges(HomeZones zones, List<Item> items, double water) {
     double here = where.stream().mapToDouble(this::part).sum();
     if (here < share || where.isEmpty()) {
       Arrays.fill(change.waterLeft, 1 - share);
-    } else {
+    } else if (share > 0) {
       where.forEach(i -> change.waterLeft[i] = 1 - share / here);
     }
   }

@@ -29,7 +29,7 @@ final class RepairedWater {
     double gone = 0;
     for (Studied repair : repairs) {
       List<Item> touched = study.sources(repair.candidate());
-      items = less(items, touched, repair.water().likely());
+      items = less(items, touched, repair.water().likely() / study.believed());
       gone += repair.water().likely();
     }
     MoistureResult m = today.moisture();

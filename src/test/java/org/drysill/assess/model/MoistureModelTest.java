@@ -237,6 +237,8 @@ class MoistureModelTest {
     String empty =
         home(UNMEASURED, 55)
             .replace("occupants: {adults: 2, children: 1}", "occupants: {adults: 0}")
+            .replace(
+                "use: kitchen,", "use: kitchen, moisture_sources: [{kind: leak, rate: 2 kg/day}],")
             .replace("- {id: study, use: study,", "- {id: landing, use: hall,")
             .replace("{id: hall, use: hall,", "{id: hall, use: hall, doors: [{to: landing}],");
     MoistureModelResult model = model(empty);

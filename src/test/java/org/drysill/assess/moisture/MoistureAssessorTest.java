@@ -197,6 +197,16 @@ class MoistureAssessorTest {
     assertThat(showers.items()).extracting(Item::kind).doesNotContain("washing and bathing");
   }
 
+  @Test
+  void nobody_cooks_in_an_empty_home_and_a_leak_still_drips() {
+    MoistureResult home = assess(", occupants: {adults: 0}", "{kind: leak, rate: 2 kg/day}");
+    assertThat(home.items()).extracting(Item::kind).containsExactly("people", "leak");
+    daily(home.itemised(), 2, 2, 2);
+    assertThat(assumed(home)).containsExactly("moisture.people");
+    MoistureResult family = assess(", occupants: {adults: 0, children: 2}", "");
+    assertThat(family.items()).extracting(Item::kind).contains("cooking");
+  }
+
   /** What the list says is the sum of its items, to the last grain. */
   @Test
   void the_sum_conserves_the_water_of_its_items() {

@@ -88,11 +88,42 @@ class EffectStudyTest {
             .mapToDouble(f -> 1 - f.provided().get().likely() / f.required().get().likely())
             .min()
             .orElseThrow();
-    assertThat(fan.water().likely()).isCloseTo(0.45 * lacking * shower, within(1e-12));
+    assertThat(fan.water().likely())
+        .isCloseTo(0.45 * lacking * shower * believed(FLAT), within(1e-12));
     String none = FLAT.replace("measured_flow: {value: 6 l/s, instrument: hood}, ", "");
     String dead = none.replace("kind: intermittent extract", "kind: fitted but not working");
     assertThat(studied(dead, "continuous-extract", "continuous-extract.bathroom").water().likely())
-        .isCloseTo(0.45 * shower, within(1e-12));
+        .isCloseTo(0.45 * shower * believed(dead), within(1e-12));
+  }
+
+  /** Readings that leave less water than the list names leave each source its share of it. */
+  private static double believed(String survey) {
+    Assessment assessment = OptionsFixtures.assess(survey);
+    double listed =
+        assessment.moisture().items().stream().mapToDouble(i -> i.production().likely()).sum();
+    return Math.min(1, new EffectStudy(assessment, OptionsFixtures.basis()).production() / listed);
+  }
+
+  @Test
+  void sources_take_no_more_with_them_than_the_readings_leave() {
+    assertThat(believed(FLAT)).isLessThan(0.6);
+    Assessment assessment = OptionsFixtures.assess(FLAT);
+    EffectStudy study = new EffectStudy(assessment, OptionsFixtures.basis());
+    assertThat(study.believed()).isEqualTo(believed(FLAT));
+    Figure water =
+        studied(FLAT, "continuous-extract", "continuous-extract.bathroom")
+            .effect()
+            .moisture()
+            .orElseThrow();
+    assertThat(water.working().formula()).contains("G / Σ of all sources");
+    assertThat(water.working().inputs()).hasSize(1);
+    String wetter = FLAT.replaceAll("humidity: (60|62|65|70) %", "humidity: 88 %");
+    assertThat(believed(wetter.replace("n50: 2 /h", "n50: 12 /h"))).isEqualTo(1);
+    String empty =
+        FLAT.replace("{adults: 2}", "{adults: 0}").replaceAll("moisture_sources: .*", "");
+    assertThat(new EffectStudy(OptionsFixtures.assess(empty), OptionsFixtures.basis()).production())
+        .as("what the readings imply, where nothing is listed")
+        .isPositive();
   }
 
   /** A machine takes at most 0.6 of the water given off. */

@@ -56,6 +56,11 @@ class ProductionTest {
     assertThat(production(LISTED, Optional.empty())).isEqualTo(LISTED);
     assertThat(production(LISTED, Optional.of(new Range(0, 18, 36)))).isEqualTo(LISTED);
     assertThat(production(LISTED, Optional.of(Range.exactly(18)))).isEqualTo(LISTED);
-    assertThat(production(Range.exactly(0), Optional.of(LISTED))).isEqualTo(Range.exactly(0));
+  }
+
+  @Test
+  void the_readings_stand_alone_where_the_list_names_no_water() {
+    assertThat(production(Range.exactly(0), Optional.of(LISTED))).isEqualTo(LISTED);
+    assertThat(production(Range.exactly(0), Optional.empty())).isEqualTo(Range.exactly(0));
   }
 }

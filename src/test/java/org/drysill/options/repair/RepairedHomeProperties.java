@@ -54,9 +54,9 @@ class RepairedHomeProperties {
               assertThat(vapour.excess().high()).isLessThanOrEqualTo(now.high() * (1 + 1e-12));
               assertThat(vapour.excess().likely()).isLessThanOrEqualTo(now.likely() * (1 + 1e-12));
             });
-    double gone = (low + more / 2) / 86_400;
+    double gone = (low + more / 2) / 86_400 * effects.believed();
     assertThat(new EffectStudy(then, BASIS).water().likely())
-        .isCloseTo(Math.max(0, effects.water().likely() - gone), within(1e-8));
+        .isCloseTo(effects.water().likely() - gone, within(1e-8));
     double[] deviates = new double[then.model().states().unknowns()];
     deviates[deviates.length - 1] = z;
     double[] asFound = new double[today.model().states().unknowns()];
