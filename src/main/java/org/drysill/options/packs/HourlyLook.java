@@ -14,10 +14,14 @@ import org.drysill.physics.samples.Quantiles;
  * @param sampled by month in the same samples
  */
 record HourlyLook(HourlySamples likely, HourlySamples hourly, SampledPackages sampled) {
-  /** Looks at packages at once, which is quicker than one by one. */
+  /**
+   * Looks at packages at once, which is quicker than one by one, and first in many samples: loops
+   * that have begun with rows of one are compiled as if they always were short, and take twice as
+   * long from then on.
+   */
   void look(Collection<PackValue> values) {
-    likely.look(values);
     hourly.look(values);
+    likely.look(values);
   }
 
   /** Mornings in a year on which the wettest pane is likely seen to be wet. */
