@@ -4,7 +4,6 @@ import java.lang.reflect.AnnotatedElement;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.lifecycle.AroundPropertyHook;
-import net.jqwik.api.lifecycle.LifecycleHook;
 import net.jqwik.api.lifecycle.PropagationMode;
 import net.jqwik.api.lifecycle.PropertyExecutionResult;
 import net.jqwik.api.lifecycle.PropertyExecutor;

@@ -150,7 +150,8 @@ class RepairedHomeTest {
         FLAT.replace("{adults: 2}", "{adults: 0}")
             .replaceAll("moisture_sources: .*", "")
             .replace(
-                "use: kitchen", "use: kitchen\n    moisture_sources: [{kind: leak, rate: 0.05..30 kg/day}]");
+                "use: kitchen",
+                "use: kitchen\n    moisture_sources: [{kind: leak, rate: 0.05..30 kg/day}]");
     RepairedHome home = mended(any, "leak-repair");
     double[] z = new double[home.then().model().states().unknowns()];
     assertThat(water(home.then().model().states().at(z).zones())).isZero();
