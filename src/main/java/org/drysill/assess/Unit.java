@@ -16,6 +16,8 @@ public enum Unit {
   CELSIUS("°C"),
   /** A difference of temperatures. */
   KELVIN("K"),
+  /** Degree-days of a year: differences of temperature, each as long as it lasts. */
+  KELVIN_DAYS("K·d"),
   /** Length. */
   METRE("m"),
   /** Area. */

@@ -2,19 +2,52 @@ package org.drysill.options;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.drysill.assess.Assessment;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
+import org.drysill.reference.Sourced;
 import org.drysill.reference.measures.OptionDefaults;
 
 /** What the study of options takes for granted. */
 final class OptionAssumptions {
   private OptionAssumptions() {}
 
-  static List<Assumption> of(OptionDefaults defaults, Home home) {
-    return Stream.of(always(defaults).stream(), sizes(defaults, home), walls(defaults, home))
+  static List<Assumption> of(OptionsBasis basis, Assessment assessment) {
+    OptionDefaults defaults = basis.defaults();
+    Home home = assessment.home();
+    return Stream.of(
+            always(defaults).stream(),
+            loads(basis, assessment),
+            sizes(defaults, home),
+            walls(defaults, home))
         .flatMap(all -> all)
         .toList();
+  }
+
+  /** The water of a load, where washing is listed by its water and not by its loads. */
+  private static Stream<Assumption> loads(OptionsBasis basis, Assessment assessment) {
+    List<String> dried =
+        basis.catalogue().measures().stream()
+            .flatMap(m -> m.moisture().stream())
+            .filter(m -> m.kwhPerLoad().isPresent())
+            .flatMap(m -> m.sources().stream())
+            .toList();
+    boolean counted =
+        assessment.moisture().items().stream()
+            .filter(i -> dried.contains(i.kind()) && i.production().value().high() > 0)
+            .allMatch(i -> i.loadsPerWeek().isPresent());
+    Sourced load = basis.defaults().kgPerLoad();
+    return counted
+        ? Stream.empty()
+        : Stream.of(
+            new Assumption(
+                "options.load",
+                "Washing dried indoors",
+                load.range().low() + " to " + load.range().high() + " kg of water a load",
+                "Usual after spinning.",
+                "Count the loads of a week.",
+                load.source()));
   }
 
   /** The sides of windows, where one was not measured: prices and heat go by the area. */
@@ -69,18 +102,8 @@ final class OptionAssumptions {
                 + " to "
                 + defaults.gains().range().high()
                 + " K below the indoor temperature the heating is off",
-            "Sun, people and appliances warm an ordinary home by as much.",
+            "Sun, people and appliances warm an ordinary home by as much in spring and autumn.",
             "Compare the figures with the energy of a year's bills.",
-            defaults.gains().source()),
-        new Assumption(
-            "options.load",
-            "Washing dried indoors",
-            defaults.kgPerLoad().range().low()
-                + " to "
-                + defaults.kgPerLoad().range().high()
-                + " kg of water a load",
-            "Usual after spinning.",
-            "Weigh a load wet and dry.",
-            defaults.kgPerLoad().source()));
+            defaults.gains().source()));
   }
 }

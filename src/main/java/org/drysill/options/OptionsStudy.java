@@ -91,7 +91,7 @@ public final class OptionsStudy {
         new FanCosts(today, basis).all(),
         ranking.rule(),
         cautions(entries),
-        OptionAssumptions.of(basis.defaults(), assessment.home()),
+        OptionAssumptions.of(basis, assessment),
         sources(entries));
   }
 

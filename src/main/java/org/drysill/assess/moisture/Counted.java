@@ -42,6 +42,11 @@ record Counted(SourceRate rate, Range perWeek, boolean told) {
     return Rates.perWeek(rate.amount().times(perWeek));
   }
 
+  /** Loads of washing in a week; empty for what is not counted in loads. */
+  Optional<Range> loadsPerWeek() {
+    return rate.per() == Per.LOAD ? Optional.of(perWeek) : Optional.empty();
+  }
+
   /** The number in words, such as {@code 4 loads a week}. */
   String said() {
     return Words.range(perWeek) + " " + rate.per().counted();

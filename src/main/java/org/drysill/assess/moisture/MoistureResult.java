@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
+import org.drysill.physics.Range;
 
 /**
  * How much water goes into the air of the home. All rates are kept in kg/s and read as kg a day.
@@ -41,9 +42,15 @@ public record MoistureResult(
    * @param label what it is, in words
    * @param production what it gives off, averaged over the week [kg/s]
    * @param scaledBy how the rate became this production, such as {@code 4 loads a week}
+   * @param loadsPerWeek loads of washing in a week; empty for what is not counted in loads
    */
   public record Item(
-      String kind, Optional<String> room, String label, Figure production, String scaledBy) {}
+      String kind,
+      Optional<String> room,
+      String label,
+      Figure production,
+      String scaledBy,
+      Optional<Range> loadsPerWeek) {}
 
   /** How the list of sources compares with what the readings imply. */
   public enum Balance {

@@ -50,7 +50,8 @@ final class People {
             Unit.MASS_RATE,
             Basis.ASSUMED,
             this::working),
-        count() + ", " + habit());
+        count() + ", " + habit(),
+        Optional.empty());
   }
 
   List<Assumption> assumptions() {

@@ -22,6 +22,7 @@ import org.drysill.reference.moisture.SourceKind;
 import org.drysill.reference.moisture.UsualCount;
 import org.drysill.survey.MoistureSource;
 import org.drysill.survey.YesNo;
+import org.drysill.yaml.Quantity;
 
 /** Itemises the sources of a home: those that the survey lists, and those of every home. */
 final class Sourcing {
@@ -83,7 +84,8 @@ final class Sourcing {
             Optional.empty(),
             kind.kind(),
             CountedFigure.of(id, kind.kind(), counted, Optional.empty()),
-            counted.said()));
+            counted.said(),
+            counted.loadsPerWeek()));
     assumptions.add(
         new Assumption(
             id,
@@ -115,7 +117,8 @@ final class Sourcing {
             Unit.MASS_RATE,
             Basis.DECLARED,
             () -> new Working("as stated in the survey", List.of(), List.of(), source.note())),
-        "as stated");
+        "as stated",
+        source.loadsPerWeek().map(Quantity::range));
   }
 
   private Item tabulated(String id, RoomFacts room, MoistureSource source, SourceKind kind) {
@@ -130,7 +133,8 @@ final class Sourcing {
         Optional.of(room.id()),
         label(source),
         CountedFigure.of(id, label(source), counted, lids),
-        counted.said() + (lids.isPresent() ? ", with lids and hood" : ""));
+        counted.said() + (lids.isPresent() ? ", with lids and hood" : ""),
+        counted.loadsPerWeek());
   }
 
   private static Assumption usual(

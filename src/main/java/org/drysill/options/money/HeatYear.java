@@ -1,28 +1,36 @@
 package org.drysill.options.money;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.drysill.assess.Basis;
-import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
+import org.drysill.assess.Working.Input;
+import org.drysill.assess.Home;
 import org.drysill.physics.Range;
+import org.drysill.physics.energy.DegreeDays;
+import org.drysill.physics.energy.DegreeDays.Month;
 import org.drysill.physics.energy.VentilationHeat;
 
 /**
- * Energy for heat that leaves a home in a year, by the months of its climate.
+ * Energy for heat that is added to the losses of a home in a year, or spared, by the months of its
+ * climate.
  *
- * <p>The balance temperature is the usual indoor temperature less what free heat warms the home by;
- * months warmer than it count nothing (EN ISO 13789 and EN ISO 52016-1, by month).
+ * <pre>Q = H·D·24 / η,   D = Σ d·(Ti − Te) of months with Te &lt; Tb,   Tb = Ti − gains</pre>
+ *
+ * <p>Months warmer than Tb are not heated: free heat suffices. In the others what is added is
+ * warmed from Te to Ti and not only to Tb, for the free heat is spent on the losses that are there
+ * already ({@link DegreeDays}).
  *
  * @param home the home
  * @param gains by how much free heat warms it [K]
  */
 record HeatYear(Home home, Range gains) {
-
   /** Energy bought for each W/K that is lost, in a year [kWh/a per W/K]. */
   Range perWattPerKelvin() {
-    Range useful = new Range(useful(gains.high()), useful(gains.likely()), useful(gains.low()));
-    return useful.dividedBy(home.money().heatingEfficiency().value());
+    return degreeDays()
+        .times(VentilationHeat.heatKwh(1, 1))
+        .dividedBy(home.money().heatingEfficiency().value());
   }
 
   /** Energy bought for each m³/s of outdoor air, in a year [kWh/a per m³/s]. */
@@ -32,30 +40,44 @@ record HeatYear(Home home, Range gains) {
 
   /** What the heat of a year follows from, beside the months of the climate. */
   List<Working.Input> inputs() {
-    Range balance = new Range(balance(gains.high()), balance(gains.likely()), balance(gains.low()));
+    Range base = new Range(base(gains.high()), base(gains.likely()), base(gains.low()));
     return List.of(
-        Working.Input.of("Tb", "balance temperature", balance, Unit.CELSIUS, Basis.ASSUMED),
-        Working.Input.of("η", home.money().heatingEfficiency()));
+        Input.of("Ti", home.setpoint()),
+        Input.of("Tb", "outdoors from which on nothing is heated", base, Unit.CELSIUS, Basis.ASSUMED),
+        Input.of(
+            "D",
+            "degree-days Σ d·(Ti − Te) of months with Te < Tb",
+            degreeDays(),
+            Unit.KELVIN_DAYS,
+            Basis.CALCULATED),
+        Input.of("η", home.money().heatingEfficiency()));
   }
 
   /** Hours of the year in months that are heated [h]. */
   double heatedHours() {
-    double balance = balance(gains.likely());
-    return home.climate().months().stream()
-        .filter(m -> m.temperature() < balance)
+    double base = base(gains.likely());
+    return months()
+        .filter(m -> m.meanCelsius() < base)
         .mapToDouble(m -> m.days() * 24.0)
         .sum();
   }
 
-  private double useful(double freeKelvin) {
-    List<VentilationHeat.Month> months =
-        home.climate().months().stream()
-            .map(m -> new VentilationHeat.Month(m.temperature(), m.days()))
-            .toList();
-    return VentilationHeat.heatKwh(1, months, balance(freeKelvin));
+  /** D, the more the less free heat there is [K·d]. */
+  private Range degreeDays() {
+    return new Range(
+        degreeDays(gains.high()), degreeDays(gains.likely()), degreeDays(gains.low()));
   }
 
-  private double balance(double freeKelvin) {
+  private double degreeDays(double freeKelvin) {
+    return DegreeDays.ofHeatedMonths(
+        months().toList(), home.setpoint().likely(), base(freeKelvin));
+  }
+
+  private Stream<Month> months() {
+    return home.climate().months().stream().map(m -> new Month(m.temperature(), m.days()));
+  }
+
+  private double base(double freeKelvin) {
     return home.setpoint().likely() - freeKelvin;
   }
 }

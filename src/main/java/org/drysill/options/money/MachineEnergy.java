@@ -2,6 +2,7 @@ package org.drysill.options.money;
 
 import java.util.Optional;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.moisture.MoistureResult.Item;
 import org.drysill.options.effect.MachineAir;
 import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
@@ -9,10 +10,18 @@ import org.drysill.physics.energy.LatentHeat;
 import org.drysill.reference.measures.MoistureEffect;
 import org.drysill.reference.measures.OptionDefaults;
 
-/** The energy of machines that dry air or washing, and the heat that they leave in the home. */
+/**
+ * The energy of machines that dry air or washing, and the heat that they leave in the home.
+ *
+ * <p>A machine dries the loads that there are, and its electricity follows from their number. How
+ * much of their water the air is believed to hold ({@code MoistureShares.believed}) is another
+ * matter: where readings tell of less water than the list, fewer kilograms are spared in the air,
+ * but no load is washed less. The heat of evaporation goes by the water that is spared.
+ */
 record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear year) {
   private static final double JOULES_PER_KWH = 3.6e6;
   private static final double HOURS_PER_YEAR = 8760;
+  private static final double HOURS_PER_WEEK = 168;
   private static final double SECONDS_PER_HOUR = 3600;
   private static final Range ZERO = Range.exactly(0);
 
@@ -35,19 +44,27 @@ record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear ye
         .orElse(ZERO);
   }
 
-  /** Energy for heating that the heat of a machine and of the water that it keeps back spares. */
+  /**
+   * Energy for heating that is spared: by the heat of the water that no longer takes it from the
+   * room to evaporate, whether it condenses in a machine there or leaves through the duct of one
+   * that heats it itself; and by the heat of a machine that stands in the room.
+   */
   Range heatSpared(Studied studied) {
-    if (!moisture(studied).flatMap(MoistureEffect::heatStays).orElse(false)) {
-      return ZERO;
-    }
-    double perKg =
-        LatentHeat.vaporisationJKg(assessment.home().setpoint().likely()) / JOULES_PER_KWH;
-    return heatedWater(studied)
-        .times(perKg)
-        .plus(drying(studied))
-        .plus(washing(studied).times(year.heatedHours() / HOURS_PER_YEAR))
+    boolean stays = moisture(studied).flatMap(MoistureEffect::heatStays).orElse(false);
+    boolean dries = moisture(studied).flatMap(MoistureEffect::kwhPerLoad).isPresent();
+    return (stays || dries ? evaporation(studied) : ZERO)
+        .plus(stays ? ofMachine(studied) : ZERO)
         .times(defaults.machineHeatUseful().range())
         .dividedBy(assessment.home().money().heatingEfficiency().value());
+  }
+
+  private Range evaporation(Studied studied) {
+    double celsius = assessment.home().setpoint().likely();
+    return heatedWater(studied).times(LatentHeat.vaporisationJKg(celsius) / JOULES_PER_KWH);
+  }
+
+  private Range ofMachine(Studied studied) {
+    return drying(studied).plus(washing(studied).times(year.heatedHours() / HOURS_PER_YEAR));
   }
 
   /** Water kept from the air in the heated months [kg/a]. */
@@ -59,13 +76,23 @@ record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear ye
     return studied.candidate().measure().moisture();
   }
 
-  /** Loads of washing in a year, from the water that they give off. */
+  /** Loads of washing in a year. */
   private Range loads(MoistureEffect moisture) {
     return assessment.moisture().items().stream()
         .filter(i -> moisture.sources().contains(i.kind()))
-        .map(i -> i.production().value())
-        .reduce(ZERO, Range::plus)
-        .times(SECONDS_PER_HOUR * HOURS_PER_YEAR)
-        .dividedBy(defaults.kgPerLoad().range());
+        .map(this::loads)
+        .reduce(ZERO, Range::plus);
+  }
+
+  /** As many as are counted in a week; else, where only their water is told, by that. */
+  private Range loads(Item item) {
+    return item.loadsPerWeek()
+        .map(n -> n.times(HOURS_PER_YEAR / HOURS_PER_WEEK))
+        .orElseGet(
+            () ->
+                item.production()
+                    .value()
+                    .times(SECONDS_PER_HOUR * HOURS_PER_YEAR)
+                    .dividedBy(defaults.kgPerLoad().range()));
   }
 }

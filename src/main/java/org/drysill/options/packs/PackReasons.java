@@ -11,9 +11,21 @@ import org.drysill.options.HourlySpread;
 import org.drysill.options.rank.Purse;
 import org.drysill.physics.Range;
 
-/** Why a package stands where it does, in sentences with figures. */
+/**
+ * Why a package stands where it does, in sentences with figures.
+ *
+ * @param assessment the home
+ * @param sure in which order packages stand
+ * @param surest the best chance of all that stand in that order [1]
+ * @param hourly what packages do hour by hour
+ * @param purse the money at hand
+ */
 record PackReasons(
-    Assessment assessment, SureOrder sure, Function<PackValue, HourlySpread> hourly, Purse purse) {
+    Assessment assessment,
+    SureOrder sure,
+    double surest,
+    Function<PackValue, HourlySpread> hourly,
+    Purse purse) {
   /** What it does, what decides against it beside the best one, and what it leaves. */
   List<String> of(PackValue value, Optional<PackValue> best) {
     List<String> reasons = new ArrayList<>();
@@ -106,20 +118,35 @@ record PackReasons(
     if (sure.chance(value) < sure.enough(sure.chance(best))) {
       return "A has both in " + cases(best) + " of 100 cases.";
     }
+    if (sure.chance(value) < sure.enough(surest)) {
+      return notSureEnough(value.bill().annual() - best.bill().annual());
+    }
     if (sure.enough(sure.chance(best)) <= 0 && order().steps(value) != order().steps(best)) {
       return "It likely closes " + percent(value) + " of what is lacking, A " + percent(best) + ".";
     }
     if (value.stopGap() && !best.stopGap()) {
       return "Part of it is a stop-gap, which helps while it is used.";
     }
-    double more = value.bill().annual() - best.bill().annual();
-    if (purse.words(Math.abs(more)).equals(purse.words(0))) {
-      return "It goes about as far as A and costs as much a year, all in all.";
-    }
     return "It goes about as far as A and costs "
-        + purse.words(Math.abs(more))
-        + (more < 0 ? " less" : " more")
+        + money(value.bill().annual() - best.bill().annual())
         + " a year, all in all.";
+  }
+
+  /** A is sure enough and this one, a little less sure, is not: what it costs comes after that. */
+  private String notSureEnough(double more) {
+    return "It costs "
+        + money(more)
+        + " a year, all in all, but is not sure enough to go before A: that takes "
+        + sure.casesEnough(surest)
+        + " of 100 cases here, the surest package has both in "
+        + Math.round(100 * surest)
+        + ".";
+  }
+
+  private String money(double more) {
+    return purse.words(Math.abs(more)).equals(purse.words(0))
+        ? "as much"
+        : purse.words(Math.abs(more)) + (more < 0 ? " less" : " more");
   }
 
   private PackOrder order() {

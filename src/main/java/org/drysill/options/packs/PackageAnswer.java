@@ -93,7 +93,7 @@ final class PackageAnswer {
         candidates.leftOut(),
         writer.of("today", today, List.of()),
         shown(writer, best),
-        beyond.map(v -> writer.of("X", v, reasons().of(v, best.stream().findFirst()))),
+        beyond.map(v -> writer.of("X", v, reasons(v).of(v, best.stream().findFirst()))),
         dryGlass.map(v -> writer.of("dry", v, List.of())),
         best.stream().findFirst().filter(PackValue::safe).flatMap(b -> onceTested.get()),
         front.stream().map(v -> point(v, best, followed)).toList(),
@@ -112,13 +112,16 @@ final class PackageAnswer {
     List<PackValue> best = best(most);
     return best.stream()
         .findFirst()
-        .map(v -> writer(spreads(best)).of(name, v, reasons().of(v, Optional.empty())));
+        .map(v -> writer(spreads(best)).of(name, v, reasons(v).of(v, Optional.empty())));
   }
 
   private List<PackValue> best(int most) {
-    Predicate<PackValue> reached =
-        v -> purse.money().map(m -> v.bill().first() <= m.high()).orElse(true);
-    return sure.several(reached.and(this::does), most);
+    return sure.several(this::isReached, most);
+  }
+
+  /** True for what the money at hand reaches and closes anything that is lacking. */
+  private boolean isReached(PackValue value) {
+    return purse.money().map(m -> value.bill().first() <= m.high()).orElse(true) && does(value);
   }
 
   private Spreads spreads(List<PackValue> best) {
@@ -143,7 +146,7 @@ final class PackageAnswer {
   }
 
   private List<MeasurePackage> shown(PackWriter writer, List<PackValue> best) {
-    PackReasons reasons = reasons();
+    PackReasons reasons = reasons(sure.surest(this::isReached));
     List<MeasurePackage> shown = new ArrayList<>();
     for (int i = 0; i < Math.min(NAMES.size(), best.size()); i++) {
       Optional<PackValue> above = i == 0 ? Optional.empty() : Optional.of(best.get(0));
@@ -152,8 +155,13 @@ final class PackageAnswer {
     return shown;
   }
 
-  private PackReasons reasons() {
-    return new PackReasons(assessment, sure.order(), hourly::of, purse);
+  /** Of one that stands apart from the others. */
+  private PackReasons reasons(PackValue alone) {
+    return reasons(sure.order().chance(alone));
+  }
+
+  private PackReasons reasons(double surest) {
+    return new PackReasons(assessment, sure.order(), surest, hourly::of, purse);
   }
 
   /** What would be best if money were no matter, where that is another. */

@@ -202,7 +202,7 @@ final class SampledMeasures {
         id,
         InputKind.RUNNING,
         Optional.of(measure.id()),
-        "power, upkeep and heat recovery of " + measure.name(),
+        TakenToRun.of(measure, upkeep, kept) + " of " + measure.name(),
         Basis.ASSUMED,
         "what such a measure usually takes",
         z);

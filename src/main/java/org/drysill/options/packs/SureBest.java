@@ -17,6 +17,11 @@ record SureBest(Finalists finalists, SureOrder order) {
     return several(fits, 1).stream().findFirst();
   }
 
+  /** The best chance of enough air and sound walls among those that fit [1]. */
+  double surest(Predicate<PackValue> fits) {
+    return order.surest(finalists.of(fits));
+  }
+
   /** The best that fit, best first, without those that only add something to a better one. */
   List<PackValue> several(Predicate<PackValue> fits, int most) {
     List<PackValue> several = new ArrayList<>();

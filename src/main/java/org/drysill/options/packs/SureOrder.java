@@ -23,6 +23,8 @@ record SureOrder(
     ToDoubleFunction<PackValue> chances,
     double sure,
     double step) {
+  private static final double HAIR = 1e-9;
+
   /** The rule in plain sentences. */
   List<String> rule() {
     return List.of(
@@ -60,10 +62,7 @@ record SureOrder(
   }
 
   private Comparator<PackValue> among(List<PackValue> left) {
-    boolean safe = left.stream().anyMatch(PackValue::safe);
-    double best =
-        left.stream().filter(v -> v.safe() || !safe).mapToDouble(this::chance).max().orElseThrow();
-    double enough = enough(best);
+    double enough = enough(surest(left));
     Comparator<PackValue> first = Comparator.comparing(v -> !v.safe());
     return enough > 0
         ? first.thenComparing(v -> chance(v) < enough).thenComparing(order.alike(mornings))
@@ -72,8 +71,31 @@ record SureOrder(
             .thenComparing(order.alike(mornings));
   }
 
-  /** The chance that counts as the same as the best one [1]; 0 and less where that is none. */
+  /** The best chance among some packages: of those that are safe, where any is [1]. */
+  double surest(List<PackValue> some) {
+    boolean safe = some.stream().anyMatch(PackValue::safe);
+    return some.stream()
+        .filter(v -> v.safe() || !safe)
+        .mapToDouble(this::chance)
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * The chance that is enough to go by cost, where the best is so great [1]: that of being sure
+   * where one is, else a step less than the best; 0 and less where that is none.
+   */
   double enough(double best) {
-    return Math.min(sure, best - step);
+    // A hair less, so that a package exactly a step behind is not lost to the last digit.
+    return asGood(best) - HAIR;
+  }
+
+  /** The same as a number of cases in 100. */
+  long casesEnough(double best) {
+    return Math.round(100 * asGood(best) + HAIR);
+  }
+
+  private double asGood(double best) {
+    return best >= sure ? sure : best - step;
   }
 }

@@ -87,6 +87,7 @@ final class RepairedWater {
         item.room(),
         item.label(),
         new Figure(p.id(), p.name(), p.value().times(left), p.unit(), p.basis(), p.how()),
-        item.scaledBy());
+        item.scaledBy(),
+        item.loadsPerWeek());
   }
 }

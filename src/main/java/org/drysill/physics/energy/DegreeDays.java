@@ -1,5 +1,6 @@
 package org.drysill.physics.energy;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import org.drysill.physics.Bounds;
 
@@ -9,14 +10,49 @@ import org.drysill.physics.Bounds;
  * <pre>
  * by hour    DD = Σ max(0, Tb − Te,h) / 24
  * by month   DD = d·(Tb − T̄) / (1 − exp(−k·(Tb − T̄)))          Hitchin 1983
+ * of heated months   D = Σ d·(Ti − T̄),  T̄ &lt; Tb                    VDI 3807 (Gradtage Ti/Tb)
  * </pre>
  *
- * <p>DD degree-days [K·d], Tb base and Te, T̄ outdoor temperature of an hour and mean of a month
- * [°C], d days of the month, k constant of the place [1/K]. Hitchin's formula as in CIBSE TM41:2006
- * (memory), for temperate climates.
+ * <p>DD, D degree-days [K·d], Tb base, Ti indoor and Te, T̄ outdoor temperature of an hour and mean
+ * of a month [°C], d days of the month, k constant of the place [1/K]. Hitchin's formula as in CIBSE
+ * TM41:2006 (memory), for temperate climates.
+ *
+ * <p>DD tells what a whole home takes, whose free heat warms it from Tb to Ti. What is <em>added</em>
+ * to its losses or taken from them goes by D: free heat does not grow with the losses, so that on a
+ * heated day each cubic metre more is warmed all the way to Ti.
  */
 public final class DegreeDays {
   private DegreeDays() {}
+
+  /**
+   * A month's outdoor temperature.
+   *
+   * @param meanCelsius mean [°C]
+   * @param days number of days, above 0
+   */
+  public record Month(double meanCelsius, double days) {
+    /** Refuses months without days. */
+    public Month {
+      Bounds.finite("mean temperature [°C]", meanCelsius);
+      Bounds.above("days", days, 0);
+    }
+  }
+
+  /**
+   * Degree-days D [K·d] up to the indoor temperature, of the months that are heated.
+   *
+   * @param indoorCelsius Ti, at least the base
+   * @param baseCelsius Tb; months whose mean is as warm or warmer are not heated
+   */
+  public static double ofHeatedMonths(
+      List<Month> months, double indoorCelsius, double baseCelsius) {
+    Bounds.finite("base temperature [°C]", baseCelsius);
+    Bounds.atLeast("indoor temperature [°C]", indoorCelsius, baseCelsius);
+    return months.stream()
+        .filter(m -> m.meanCelsius() < baseCelsius)
+        .mapToDouble(m -> (indoorCelsius - m.meanCelsius()) * m.days())
+        .sum();
+  }
 
   /** Degree-days [K·d] of hourly outdoor temperatures [°C]. */
   public static double ofHours(DoubleStream hourlyCelsius, double baseCelsius) {

@@ -47,6 +47,7 @@ record JsonUnit(String suffix, String words, double factor) {
       case KWH_PER_YEAR -> new JsonUnit("kwh_year", "kWh a year", 1);
       case KG_CO2_PER_YEAR -> new JsonUnit("kg_co2_year", "kg of CO₂ a year", 1);
       case ENERGY_PRICE -> new JsonUnit("per_kwh", "the currency of the prices by kWh", 1);
+      case KELVIN_DAYS -> new JsonUnit("k_days", "K·d", 1);
       case YEARS -> new JsonUnit("years", "years", 1);
       case SECONDS -> new JsonUnit("s", "s", 1);
       case HOURS -> new JsonUnit("hours", "hours", 1);

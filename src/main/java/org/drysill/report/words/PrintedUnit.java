@@ -45,6 +45,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
     return switch (unit) {
       case CELSIUS -> new PrintedUnit("°F", 1.8, 32, Decimals.WHOLE);
       case KELVIN -> new PrintedUnit("°F", 1.8, 0, Decimals.ONE);
+      case KELVIN_DAYS -> new PrintedUnit("°F·days", 1.8, 0, Decimals.WHOLE);
       case METRE -> new PrintedUnit("ft", 1 / FOOT, 0, Decimals.ONE);
       case SQUARE_METRE -> new PrintedUnit("ft²", 1 / (FOOT * FOOT), 0, Decimals.BY_SIZE);
       case VENT_AREA -> new PrintedUnit("in²", 144 / (FOOT * FOOT), 0, Decimals.ONE);
@@ -94,6 +95,7 @@ record PrintedUnit(String symbol, double factor, double offset, Decimals decimal
       case COUNT -> new PrintedUnit("", 1, 0, Decimals.AS_NEEDED);
       case CELSIUS -> new PrintedUnit("°C", 1, 0, Decimals.ONE);
       case KELVIN -> new PrintedUnit("K", 1, 0, Decimals.ONE);
+      case KELVIN_DAYS -> new PrintedUnit("K·days", 1, 0, Decimals.WHOLE);
       case METRE -> new PrintedUnit("m", 1, 0, Decimals.TWO);
       case SQUARE_METRE -> new PrintedUnit("m²", 1, 0, Decimals.BY_SIZE);
       case VENT_AREA -> new PrintedUnit("mm²", 1e6, 0, Decimals.WHOLE);

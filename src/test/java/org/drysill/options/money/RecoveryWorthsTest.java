@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  * 900, likely 450, upkeep and power by the data, 12 years.
  */
 class RecoveryWorthsTest {
-  private static final double GAS_KWH_PER_FLOW = 1224 * 105_120 / 1000.0 / 0.85;
+  private static final double GAS_KWH_PER_FLOW = 1224 * 131_400 / 1000.0 / 0.85;
   private static final String FLAT = OptionsFixtures.text("small-flat");
   private static final OptionsBasis BASIS = OptionsFixtures.basis();
   private static final String UNIT =

@@ -46,8 +46,13 @@ class PackReasonsTest {
   }
 
   private static PackReasons reasons(int mouldToday, Function<PackValue, HourlySpread> hourly) {
+    return reasons(mouldToday, 0, hourly);
+  }
+
+  private static PackReasons reasons(
+      int mouldToday, double surest, Function<PackValue, HourlySpread> hourly) {
     return new PackReasons(
-        FLAT, sure(new PackOrder(0.01, mouldToday, 0.1)), hourly, Purse.of(FLAT.home()));
+        FLAT, sure(new PackOrder(0.01, mouldToday, 0.1)), surest, hourly, Purse.of(FLAT.home()));
   }
 
   private static String beside(PackValue value, PackValue best) {
@@ -81,6 +86,21 @@ class PackReasonsTest {
     assertThat(beside(value(true, false, 0.002, 6, 0, 100), BEST)).startsWith("It goes about");
     PackValue sure = value(true, false, 0, 0, 0, 200);
     assertThat(beside(value(true, false, 0, 2, 0, 100), sure)).startsWith("It goes about");
+  }
+
+  /** A has 60, the surest 70 of 100: what has less than 60 stands behind A however cheap it is. */
+  @Test
+  void what_is_cheaper_and_not_sure_enough_says_what_it_would_take() {
+    PackValue best = value(true, false, 0.002, 4, 0, 353);
+    PackReasons reasons = reasons(20, 0.7, PackReasonsTest::hourly);
+    assertThat(reasons.of(value(true, false, 0.002, 5, 0, 240), Optional.of(best)).get(2))
+        .isEqualTo(
+            "It costs £113 less a year, all in all, but is not sure enough to go before A: that"
+                + " takes 60 of 100 cases here, the surest package has both in 70.");
+    assertThat(reasons.of(value(true, false, 0.002, 5, 0, 353), Optional.of(best)).get(2))
+        .startsWith("It costs as much a year, all in all, but is not sure enough");
+    assertThat(reasons.of(value(true, false, 0.002, 4, 0, 400), Optional.of(best)).get(2))
+        .startsWith("It goes about as far as A and costs £47 more a year");
   }
 
   @Test

@@ -11,12 +11,33 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class VentilationEnergyTest {
+  /** A heated month counts up to the indoor temperature, one as warm as the base not at all. */
   @Test
-  void months_warmer_than_the_balance_temperature_count_nothing() {
-    List<VentilationHeat.Month> months =
-        List.of(new VentilationHeat.Month(5, 31), new VentilationHeat.Month(18, 30));
-    assertThat(VentilationHeat.heatKwh(34, months, 15))
-        .isCloseTo(34 * 10 * 31 * 24 / 1000.0, within(1e-9));
+  void months_as_warm_as_the_base_count_nothing_and_others_up_to_the_indoor_temperature() {
+    List<DegreeDays.Month> months =
+        List.of(
+            new DegreeDays.Month(5, 31),
+            new DegreeDays.Month(15, 30),
+            new DegreeDays.Month(18, 30));
+    assertThat(DegreeDays.ofHeatedMonths(months, 19, 15)).isCloseTo(14 * 31, within(1e-9));
+    assertThatThrownBy(() -> DegreeDays.ofHeatedMonths(months, 14, 15))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /**
+   * A home of 200 W/K at 20 °C with 600 W of free heat, outdoors 5 °C: it is heated with 200 · 15 −
+   * 600 = 2400 W. With 34 W/K more it takes 234 · 15 − 600 = 2910 W: 510 W, 34 W/K times all 15 K.
+   */
+  @Test
+  void what_is_added_to_the_losses_of_a_heated_home_is_warmed_up_to_the_indoor_temperature() {
+    double days = 31;
+    double added = (234 * 15 - 600) - (200 * 15 - 600);
+    assertThat(
+            VentilationHeat.heatKwh(
+                34,
+                DegreeDays.ofHeatedMonths(
+                    List.of(new DegreeDays.Month(5, days)), 20, 20 - 600 / 200.0)))
+        .isCloseTo(added * days * 24 / 1000, within(1e-9));
   }
 
   /** Convention of EN ISO 13789: 100 m³/h lose 34 W/K. */
