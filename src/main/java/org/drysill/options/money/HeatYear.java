@@ -3,10 +3,10 @@ package org.drysill.options.money;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
-import org.drysill.assess.Home;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.DegreeDays;
 import org.drysill.physics.energy.DegreeDays.Month;
@@ -43,7 +43,8 @@ record HeatYear(Home home, Range gains) {
     Range base = new Range(base(gains.high()), base(gains.likely()), base(gains.low()));
     return List.of(
         Input.of("Ti", home.setpoint()),
-        Input.of("Tb", "outdoors from which on nothing is heated", base, Unit.CELSIUS, Basis.ASSUMED),
+        Input.of(
+            "Tb", "outdoors from which on nothing is heated", base, Unit.CELSIUS, Basis.ASSUMED),
         Input.of(
             "D",
             "degree-days Σ d·(Ti − Te) of months with Te < Tb",
@@ -56,21 +57,16 @@ record HeatYear(Home home, Range gains) {
   /** Hours of the year in months that are heated [h]. */
   double heatedHours() {
     double base = base(gains.likely());
-    return months()
-        .filter(m -> m.meanCelsius() < base)
-        .mapToDouble(m -> m.days() * 24.0)
-        .sum();
+    return months().filter(m -> m.meanCelsius() < base).mapToDouble(m -> m.days() * 24.0).sum();
   }
 
   /** D, the more the less free heat there is [K·d]. */
   private Range degreeDays() {
-    return new Range(
-        degreeDays(gains.high()), degreeDays(gains.likely()), degreeDays(gains.low()));
+    return new Range(degreeDays(gains.high()), degreeDays(gains.likely()), degreeDays(gains.low()));
   }
 
   private double degreeDays(double freeKelvin) {
-    return DegreeDays.ofHeatedMonths(
-        months().toList(), home.setpoint().likely(), base(freeKelvin));
+    return DegreeDays.ofHeatedMonths(months().toList(), home.setpoint().likely(), base(freeKelvin));
   }
 
   private Stream<Month> months() {

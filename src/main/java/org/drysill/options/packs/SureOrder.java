@@ -74,11 +74,7 @@ record SureOrder(
   /** The best chance among some packages: of those that are safe, where any is [1]. */
   double surest(List<PackValue> some) {
     boolean safe = some.stream().anyMatch(PackValue::safe);
-    return some.stream()
-        .filter(v -> v.safe() || !safe)
-        .mapToDouble(this::chance)
-        .max()
-        .orElse(0);
+    return some.stream().filter(v -> v.safe() || !safe).mapToDouble(this::chance).max().orElse(0);
   }
 
   /**

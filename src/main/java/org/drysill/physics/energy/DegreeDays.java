@@ -14,12 +14,12 @@ import org.drysill.physics.Bounds;
  * </pre>
  *
  * <p>DD, D degree-days [K·d], Tb base, Ti indoor and Te, T̄ outdoor temperature of an hour and mean
- * of a month [°C], d days of the month, k constant of the place [1/K]. Hitchin's formula as in CIBSE
- * TM41:2006 (memory), for temperate climates.
+ * of a month [°C], d days of the month, k constant of the place [1/K]. Hitchin's formula as in
+ * CIBSE TM41:2006 (memory), for temperate climates.
  *
- * <p>DD tells what a whole home takes, whose free heat warms it from Tb to Ti. What is <em>added</em>
- * to its losses or taken from them goes by D: free heat does not grow with the losses, so that on a
- * heated day each cubic metre more is warmed all the way to Ti.
+ * <p>DD tells what a whole home takes, whose free heat warms it from Tb to Ti. What is
+ * <em>added</em> to its losses or taken from them goes by D: free heat does not grow with the
+ * losses, so that on a heated day each cubic metre more is warmed all the way to Ti.
  */
 public final class DegreeDays {
   private DegreeDays() {}

@@ -41,9 +41,9 @@ class HeatYearTest {
   }
 
   /**
-   * Heat that a home needs in a year [K·d times W/K] by the monthly method of EN ISO 13790 (memory):
-   * Q = L − η G, η = (1 − γ^a)/(1 − γ^(a+1)), a/(a + 1) at 1, γ = G/L, a = 1 + τ/15 h, of 200
-   * kJ/(K·m²) on 84 m².
+   * Heat that a home needs in a year [K·d times W/K] by the monthly method of EN ISO 13790
+   * (memory): Q = L − η G, η = (1 − γ^a)/(1 − γ^(a+1)), a/(a + 1) at 1, γ = G/L, a = 1 + τ/15 h, of
+   * 200 kJ/(K·m²) on 84 m².
    */
   private static double needs(List<Month> months, double lossWK, double indoor, double mass) {
     double a = 1 + 84 * 200_000 / mass / 3600 / 15;
@@ -92,8 +92,7 @@ class HeatYearTest {
   @CsvSource({"19, 120", "19, 300"})
   void homes_that_lose_little_or_much_lie_within_its_range(double indoor, double lossWK) {
     Home home = home(indoor);
-    assertThat(added(home, lossWK))
-        .isBetween(degreeDays(home).low(), degreeDays(home).high());
+    assertThat(added(home, lossWK)).isBetween(degreeDays(home).low(), degreeDays(home).high());
   }
 
   /** October to May have 243 days. */

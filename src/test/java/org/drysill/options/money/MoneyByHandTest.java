@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 /**
  * Energy and money of measures in a small flat, worked by hand.
  *
- * <p>It is 5 °C outdoors all year and 20 °C indoors: every month is heated, (20 − 5) · 8760 =
- * 131 400 Kh. One m³/s of air then takes 0.34 Wh/(m³K) = 1224 J/(m³K): 1224 W/K · 131 400 Kh / 1000
- * = 160 834 kWh of heat, and 160 834 / 0.85 = 189 216 kWh of gas.
+ * <p>It is 5 °C outdoors all year and 20 °C indoors: every month is heated, (20 − 5) · 8760 = 131
+ * 400 Kh. One m³/s of air then takes 0.34 Wh/(m³K) = 1224 J/(m³K): 1224 W/K · 131 400 Kh / 1000 =
+ * 160 834 kWh of heat, and 160 834 / 0.85 = 189 216 kWh of gas.
  */
 class MoneyByHandTest {
   private static final double GAS_KWH_PER_FLOW = 1224 * 131_400 / 1000.0 / 0.85;
@@ -68,8 +68,8 @@ class MoneyByHandTest {
   }
 
   /**
-   * heat 639 kWh (leaks 3.6 l/s); energy 639 · 0.06 + 26.28 · 0.27; upkeep 20. CO2 at
-   * 0.18296 and 0.177 kg/kWh.
+   * heat 639 kWh (leaks 3.6 l/s); energy 639 · 0.06 + 26.28 · 0.27; upkeep 20. CO2 at 0.18296 and
+   * 0.177 kg/kWh.
    */
   @Test
   void running_cost_and_carbon_dioxide_follow_from_the_energy() {
@@ -137,9 +137,9 @@ class MoneyByHandTest {
   }
 
   /**
-   * 4 loads a week are 4 · 365 / 7 = 208.57 a year, however little water readings leave to them: 1.4
-   * kWh each. Of the water that is spared each kg takes 0.6818 kWh from the room no more; 0.7 of that
-   * and of the electricity heats the home in place of gas at 85 %.
+   * 4 loads a week are 4 · 365 / 7 = 208.57 a year, however little water readings leave to them:
+   * 1.4 kWh each. Of the water that is spared each kg takes 0.6818 kWh from the room no more; 0.7
+   * of that and of the electricity heats the home in place of gas at 85 %.
    */
   @Test
   void a_dryer_dries_the_loads_that_are_listed() {

@@ -19,7 +19,12 @@ class TakenToRunTest {
     "window-ventilator, 0, 9, 0, 0, upkeep"
   })
   void names_what_is_not_known(
-      String measure, double leastUpkeep, double upkeep, double leastKept, double kept, String words) {
+      String measure,
+      double leastUpkeep,
+      double upkeep,
+      double leastKept,
+      double kept,
+      String words) {
     assertThat(
             TakenToRun.of(
                 OptionsFixtures.measure(measure),
