@@ -61,7 +61,7 @@ final class PaneWater {
             Input.of("pi", "vapour indoors", vapour, Unit.PASCAL, Basis.CALCULATED),
             Input.of("Tsi", "pane", surface, Unit.CELSIUS, Basis.CALCULATED),
             Input.of("A", "area of the opening", area, Unit.SQUARE_METRE, Basis.MEASURED),
-            Input.of("t", "hours", defaults.condensateHours().range(), Unit.COUNT, Basis.ASSUMED),
+            Input.of("t", "hours", defaults.condensateHours().range(), Unit.HOURS, Basis.ASSUMED),
             Input.of("hc", "film", film, Unit.U_VALUE, Basis.PUBLISHED));
     return new Figure(
         "surface." + place + ".night_water",
@@ -71,7 +71,7 @@ final class PaneWater {
         Basis.CALCULATED,
         () ->
             new Working(
-                "m = 7·10⁻⁹ · hc · (pi - ps(Tsi)) · A · t",
+                "m = 7·10⁻⁹ · hc · max(0, pi - ps(Tsi)) · A · t · 3600 s/h",
                 inputs,
                 List.of(LEWIS, defaults.condensateHours().source(), defaults.paneFilm().source()),
                 Optional.of(

@@ -55,6 +55,28 @@ class NowAndWallsTest {
     assertThat(now.surface().working().inputs()).hasSize(3);
   }
 
+  /**
+   * The air's temperature of 20.0 ± 0.4 °C stands in the surface and in its dew point, and is wrong
+   * in both alike. Humidity 60 ± 2.5 %, factor 0.50 ± 0.05, outdoors 3.2 ± 0.4 °C, by hand: driest
+   * at the surface 0.575 ps(19.6) / ps(3.6 + 0.55 x 16.0 = 12.40 °C) = 1311 / 1439 Pa, moistest
+   * 0.625 ps(20.4) / ps(2.8 + 0.45 x 17.6 = 10.72 °C) = 1497 / 1288 Pa; likewise the rest.
+   */
+  @Test
+  void the_error_of_the_air_temperature_counts_once() {
+    String keys = AIR + "cold_spots: [{id: s, kind: lintel, temperature_factor: 0.5}]";
+    SurfaceNow now = place(assess(home(OUTDOOR, keys)), "s").now().orElseThrow();
+    assertRange(now.surfaceHumidity(), 0.9108, 1.0270, 1.1626, 0.0005);
+    assertRange(now.margin(), -2.282, -0.404, 1.414, 0.005);
+    assertRange(now.wetBelow().orElseThrow(), 0.459, 4.008, 6.949, 0.01);
+  }
+
+  private static void assertRange(
+      Figure figure, double low, double likely, double high, double error) {
+    assertThat(figure.value().low()).isCloseTo(low, within(error));
+    assertThat(figure.likely()).isCloseTo(likely, within(error));
+    assertThat(figure.value().high()).isCloseTo(high, within(error));
+  }
+
   @Test
   void an_assumed_factor_makes_an_assumed_surface() {
     String keys = AIR + "cold_spots: [{id: s, kind: lintel}]";

@@ -12,6 +12,7 @@ import java.util.List;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.Verdict;
+import org.drysill.assess.Working.Input;
 import org.drysill.assess.surfaces.factor.FactorSource;
 import org.drysill.assess.surfaces.months.MonthRow;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,8 @@ class WindowAssessmentTest {
     Home home = withClimate(home("", SINGLE), constant(7, 0.8));
     ColdPlace pane = place(assess(home), "w.centre");
     assertThat(pane.condensate().orElseThrow().likely()).isCloseTo(0.380, within(0.002));
+    assertThat(pane.condensate().orElseThrow().working().formula())
+        .isEqualTo("m = 7·10⁻⁹ · hc · max(0, pi - ps(Tsi)) · A · t · 3600 s/h");
     assertThat(pane.condensate().orElseThrow().working().note().orElseThrow())
         .contains("upper bound");
   }
@@ -111,7 +114,9 @@ class WindowAssessmentTest {
     ColdPlace pane = place(assess(home("", keys)), "w.centre");
     assertThat(pane.factor().source()).isEqualTo(FactorSource.U_VALUE);
     assertThat(pane.factor().figure().likely()).isCloseTo(0.857, within(1e-9));
-    assertThat(pane.factor().figure().working().formula()).isEqualTo("f = 1 - Ug · Rsi");
+    assertThat(pane.factor().figure().working().formula())
+        .isEqualTo("f = 1 - min(Ug; 1 / (Rsi + Rse)) · Rsi");
+    assertThat(pane.factor().figure().working().inputs().get(0).basis()).isEqualTo(Basis.DECLARED);
     assertThat(pane.factor().figure().working().note().orElseThrow()).contains("curtain");
     assertThat(pane.months().lowestDryHumidity().working().note().orElseThrow())
         .startsWith("A cold night of ");
@@ -191,7 +196,11 @@ class WindowAssessmentTest {
     assertThat(bare.factor().figure().likely()).isCloseTo(0.235, within(0.001));
     assertThat(bare.kind()).isEqualTo(PlaceKind.FRAME);
     assertThat(bare.name()).isEqualTo("window facing N, frame");
-    assertThat(bare.factor().figure().working().formula()).isEqualTo("f = 1 - Uf · Rsi");
+    assertThat(bare.factor().figure().working().formula())
+        .isEqualTo("f = 1 - min(Uf; 1 / (Rsi + Rse)) · Rsi");
+    assertThat(bare.factor().figure().working().inputs())
+        .extracting(Input::symbol)
+        .containsExactly("Uf", "Rsi", "Rse");
     ColdPlace broken =
         place(
             assess(home("", SINGLE.replace("frame: timber", "frame: metal with thermal break"))),

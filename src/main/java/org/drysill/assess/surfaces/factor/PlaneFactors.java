@@ -46,7 +46,8 @@ final class PlaneFactors {
             place,
             factor,
             Basis.CALCULATED,
-            () -> PlaneWorking.ofU(given, within, film, PlaceFactors.DEFINITION)),
+            () -> PlaneWorking.ofU(
+                    given, within, film, film(FilmUse.OUTSIDE), PlaceFactors.DEFINITION)),
         FactorSource.U_VALUE,
         !plane,
         PlaceFactors.withRefusals(why, read),
@@ -57,6 +58,7 @@ final class PlaneFactors {
     return pane(
         place,
         withError(u),
+        Basis.DECLARED,
         FactorSource.U_VALUE,
         "From the stated U-value of the pane.",
         tables.defaults().statedUValueError().source(),
@@ -69,6 +71,7 @@ final class PlaneFactors {
         pane(
             place,
             kind.ug().range(),
+            Basis.PUBLISHED,
             FactorSource.GLAZING,
             unknown
                 ? "The survey does not say what glazing it is: anything from single to coated"
@@ -88,6 +91,7 @@ final class PlaneFactors {
   private TemperatureFactor pane(
       String place,
       Range u,
+      Basis basis,
       FactorSource source,
       String why,
       Citation from,
@@ -96,7 +100,7 @@ final class PlaneFactors {
     Range factor = PlaneFactor.ofU(u, film.range().likely(), film.range(), outside());
     return new TemperatureFactor(
         PlaceFactors.figure(
-            place, factor, Basis.CALCULATED, () -> PlaneWorking.ofPane(u, film, from)),
+            place, factor, Basis.CALCULATED, () -> PlaneWorking.ofPane(u, basis, film, film(FilmUse.OUTSIDE), from)),
         source,
         false,
         PlaceFactors.withRefusals(why, read),
@@ -113,7 +117,9 @@ final class PlaneFactors {
             place,
             factor,
             Basis.CALCULATED,
-            () -> PlaneWorking.ofFrame(made.uf().range(), film, made.source())),
+            () ->
+                PlaneWorking.ofFrame(
+                    made.uf().range(), film, film(FilmUse.OUTSIDE), made.source())),
         FactorSource.GLAZING,
         true,
         "From the table value of a frame of " + frame + ".",

@@ -14,36 +14,50 @@ import org.drysill.reference.surfaces.SurfaceResistance;
 final class PlaneWorking {
   private PlaneWorking() {}
 
+  private static final String NO_MORE_THAN_FILMS =
+      "No U-value counts above that of the two films alone.";
+
   static Working ofU(
-      Range u, SurfaceResistance within, SurfaceResistance film, Citation definition) {
+      Range u,
+      SurfaceResistance within,
+      SurfaceResistance film,
+      SurfaceResistance outside,
+      Citation definition) {
     return new Working(
-        "f = 1 - Rsi / (1/U - Rsi,U + Rsi)",
+        "f = 1 - Rsi / (max(1/U; Rsi,U + Rse) - Rsi,U + Rsi)",
         List.of(
             Input.of("U", "U-value", u, Unit.U_VALUE, Basis.DECLARED),
             resistance("Rsi,U", "film within the U-value", within),
-            resistance("Rsi", "film of the place", film)),
-        List.of(definition, film.source(), within.source()),
-        Optional.empty());
+            resistance("Rsi", "film of the place", film),
+            outside(outside)),
+        List.of(definition, film.source(), within.source(), outside.source()),
+        Optional.of(NO_MORE_THAN_FILMS));
   }
 
-  static Working ofPane(Range u, SurfaceResistance film, Citation from) {
+  static Working ofPane(
+      Range u, Basis basis, SurfaceResistance film, SurfaceResistance outside, Citation from) {
     return new Working(
-        "f = 1 - Ug · Rsi",
+        "f = 1 - min(Ug; 1 / (Rsi + Rse)) · Rsi",
         List.of(
-            Input.of("Ug", "U-value of the pane", u, Unit.U_VALUE, Basis.PUBLISHED),
-            resistance("Rsi", "film on the pane", film)),
-        List.of(from, film.source()),
-        Optional.of("Middle of the pane, without curtain or blind: both make it colder."));
+            Input.of("Ug", "U-value of the pane", u, Unit.U_VALUE, basis),
+            resistance("Rsi", "film on the pane", film),
+            outside(outside)),
+        List.of(from, film.source(), outside.source()),
+        Optional.of(
+            "Middle of the pane, without curtain or blind: both make it colder. "
+                + NO_MORE_THAN_FILMS));
   }
 
-  static Working ofFrame(Range u, SurfaceResistance film, Citation from) {
+  static Working ofFrame(
+      Range u, SurfaceResistance film, SurfaceResistance outside, Citation from) {
     return new Working(
-        "f = 1 - Uf · Rsi",
+        "f = 1 - min(Uf; 1 / (Rsi + Rse)) · Rsi",
         List.of(
             Input.of("Uf", "U-value of the frame", u, Unit.U_VALUE, Basis.PUBLISHED),
-            resistance("Rsi", "film on the frame", film)),
-        List.of(from, film.source()),
-        Optional.empty());
+            resistance("Rsi", "film on the frame", film),
+            outside(outside)),
+        List.of(from, film.source(), outside.source()),
+        Optional.of(NO_MORE_THAN_FILMS));
   }
 
   static Working ofLayers(
@@ -53,9 +67,13 @@ final class PlaneWorking {
         List.of(
             Input.of("Σ d/λ", "resistance of the layers", layers, Unit.RESISTANCE, Basis.PUBLISHED),
             resistance("Rsi", "film of the place", film),
-            resistance("Rse", "film outside", outside)),
+            outside(outside)),
         List.of(definition, film.source(), outside.source()),
         Optional.empty());
+  }
+
+  private static Input outside(SurfaceResistance film) {
+    return resistance("Rse", "film outside", film);
   }
 
   private static Input resistance(String symbol, String name, SurfaceResistance film) {
