@@ -87,10 +87,65 @@ final class LeakageGap {
               BETTER,
               defaults.leakageOfUnknownAge().source()));
     }
-    Range envelope = envelope();
-    Range n50 = q50.times(envelope).dividedBy(volume.value());
-    Basis basis =
-        measured() && dwelling.envelopeArea().isPresent() ? Basis.CALCULATED : Basis.ASSUMED;
+    return dwelling
+        .envelopeArea()
+        .map(Quantity::range)
+        .map(area -> byArea(permeability, q50, area))
+        .orElseGet(() -> byRatio(permeability, q50));
+  }
+
+  private Figure byArea(Quantity permeability, Range q50, Range area) {
+    return fromPermeability(
+        permeability,
+        q50.times(area).dividedBy(volume.value()),
+        measured() ? Basis.CALCULATED : Basis.ASSUMED,
+        "n50 = q50 × A_E / V",
+        List.of(
+            permeabilityInput(q50),
+            Working.Input.of("A_E", "envelope area", area, Unit.SQUARE_METRE, Basis.DECLARED),
+            Working.Input.of("V", volume)),
+        List.of());
+  }
+
+  /** The volume, from which the area would be taken, cancels. */
+  private Figure byRatio(Quantity permeability, Range q50) {
+    DefaultNumber usual =
+        dwelling.type().filter(LeakageGap::isFlat).isPresent()
+            ? defaults.envelopePerVolumeFlat()
+            : defaults.envelopePerVolumeHouse();
+    Range ratio = usual.value().range();
+    Range area = ratio.times(volume.likely());
+    facts.note(
+        Facts.assumption(
+            "dwelling.envelope_area",
+            "Area of the envelope",
+            String.format(Locale.ROOT, "%.0f to %.0f m²", area.low(), area.high()),
+            "A usual ratio of envelope area to volume for this kind of home.",
+            "Give the area of outside walls, roof and lowest floor.",
+            usual.source()));
+    return fromPermeability(
+        permeability,
+        q50.times(ratio),
+        Basis.ASSUMED,
+        "n50 = q50 × r",
+        List.of(
+            permeabilityInput(q50),
+            Working.Input.of(
+                "r",
+                "envelope area by air volume, in m²/m³",
+                ratio,
+                Unit.RATIO,
+                Basis.ASSUMED)),
+        List.of(usual.source()));
+  }
+
+  private static Figure fromPermeability(
+      Quantity permeability,
+      Range n50,
+      Basis basis,
+      String formula,
+      List<Working.Input> inputs,
+      List<Citation> sources) {
     return new Figure(
         ID,
         NAME,
@@ -99,33 +154,19 @@ final class LeakageGap {
         basis,
         () ->
             new Working(
-                "n50 = q50 × A_E / V",
-                List.of(
-                    Working.Input.of(
-                        "A_E", "envelope area", envelope, Unit.SQUARE_METRE, Basis.DECLARED),
-                    Working.Input.of("V", volume)),
-                List.of(defaults.envelopePerVolumeHouse().source()),
+                formula,
+                inputs,
+                sources,
                 Optional.of("q50 of the survey: " + permeability.written())));
   }
 
-  private Range envelope() {
-    if (dwelling.envelopeArea().isPresent()) {
-      return dwelling.envelopeArea().get().range();
-    }
-    DefaultNumber ratio =
-        dwelling.type().filter(LeakageGap::isFlat).isPresent()
-            ? defaults.envelopePerVolumeFlat()
-            : defaults.envelopePerVolumeHouse();
-    Range area = ratio.value().range().times(volume.value());
-    facts.note(
-        Facts.assumption(
-            "dwelling.envelope_area",
-            "Area of the envelope",
-            String.format(Locale.ROOT, "%.0f to %.0f m²", area.low(), area.high()),
-            "A usual ratio of envelope area to volume for this kind of home.",
-            "Give the area of outside walls, roof and lowest floor.",
-            ratio.source()));
-    return area;
+  private Working.Input permeabilityInput(Range q50) {
+    return Working.Input.of(
+        "q50",
+        "air permeability at 50 Pa, in m³/(h·m²)",
+        q50,
+        Unit.RATIO,
+        measured() ? Basis.MEASURED : Basis.ASSUMED);
   }
 
   static boolean isFlat(DwellingType type) {

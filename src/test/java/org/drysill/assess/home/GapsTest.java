@@ -84,7 +84,9 @@ class GapsTest {
     Home measured = home(home.formatted(", basis: measured"));
     assertRange(measured.n50().value(), 10, 10, 10);
     assertThat(measured.n50().basis()).isEqualTo(Basis.CALCULATED);
-    assertThat(measured.n50().working().inputs()).hasSize(2);
+    assertThat(measured.n50().working().inputs())
+        .extracting(Input::symbol)
+        .containsExactly("q50", "A_E", "V");
     Home assumed = home(home.formatted(""));
     assertRange(assumed.n50().value(), 7, 10, 13);
     assertThat(assumed.n50().basis()).isEqualTo(Basis.ASSUMED);
@@ -107,6 +109,18 @@ class GapsTest {
     assertThat(home.n50().basis()).isEqualTo(Basis.ASSUMED);
     assertThat(assumption(home, "dwelling.envelope_area").assumed())
         .isEqualTo(flat ? "50 to 80 m²" : "80 to 130 m²");
+  }
+
+  /**
+   * Where the area is a usual share of the volume, n50 = q50 × A/V has no volume in it: however
+   * doubtful the height, a house of 10 m³/(h·m²) has 8 to 13 /h.
+   */
+  @Test
+  void an_uncertain_volume_cancels_against_the_envelope_taken_from_it() {
+    Home home = home(", airtightness: {air_permeability: 10, basis: measured}");
+    assertThat(home.volume().value().isSpread()).isTrue();
+    assertRange(home.n50().value(), 8, 10.5, 13);
+    assertThat(home.n50().working().formula()).isEqualTo("n50 = q50 × r");
   }
 
   @Test
