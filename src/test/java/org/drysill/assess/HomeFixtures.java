@@ -77,7 +77,7 @@ public final class HomeFixtures {
     int bedrooms = d.bedrooms().orElse((int) beds);
     Range area = d.floorArea().range();
     Range volume = d.volume().map(Quantity::range).orElse(area.times(2.4));
-    int people = d.occupants().map(HomeFixtures::people).orElse(bedrooms + 1);
+    int people = d.occupants().flatMap(HomeFixtures::people).orElse(bedrooms + 1);
     Range n50 =
         d.airtightness().flatMap(Airtightness::n50).map(Quantity::range).orElse(Range.exactly(10));
     return new Home(
@@ -95,8 +95,9 @@ public final class HomeFixtures {
         List.of());
   }
 
-  private static int people(Occupants who) {
-    return who.adults().orElse(0) + who.children().orElse(0);
+  /** Children by themselves tell nothing of how many adults live with them. */
+  private static Optional<Integer> people(Occupants who) {
+    return who.adults().map(adults -> adults + who.children().orElse(0));
   }
 
   private static RoomFacts room(Room room) {

@@ -193,27 +193,34 @@ public final class HomeBuilder {
   }
 
   private Figure occupants(int bedrooms) {
-    Optional<Occupants> stated = dwelling.occupants();
-    if (stated.flatMap(Occupants::adults).isPresent()
-        || stated.flatMap(Occupants::children).isPresent()) {
-      int people =
-          stated.flatMap(Occupants::adults).orElse(0)
-              + stated.flatMap(Occupants::children).orElse(0);
-      if (people > 0) {
-        return Facts.stated(
-            "dwelling.occupants",
-            "number of occupants",
-            Range.exactly(people),
-            Unit.COUNT,
-            Optional.of(people + " people"));
-      }
-    }
+    int children = dwelling.occupants().flatMap(Occupants::children).orElse(0);
+    return dwelling
+        .occupants()
+        .flatMap(Occupants::adults)
+        .map(adults -> adults + children)
+        .filter(people -> people > 0)
+        .map(HomeBuilder::counted)
+        .orElseGet(() -> assumedOccupants(bedrooms, children));
+  }
+
+  private static Figure counted(int people) {
+    return Facts.stated(
+        "dwelling.occupants",
+        "number of occupants",
+        Range.exactly(people),
+        Unit.COUNT,
+        Optional.of(people + " people"));
+  }
+
+  /** Children do not live alone: where only they were counted, at least one adult is with them. */
+  private Figure assumedOccupants(int bedrooms, int children) {
     Range extra = defaults.extraOccupants().value().range();
+    int fewest = children + 1;
     Range people =
         new Range(
-            Math.max(1, bedrooms + extra.low()),
-            Math.max(1, bedrooms + extra.likely()),
-            Math.max(1, bedrooms + extra.high()));
+            Math.max(fewest, bedrooms + extra.low()),
+            Math.max(fewest, bedrooms + extra.likely()),
+            Math.max(fewest, bedrooms + extra.high()));
     return facts.assumed(
         "dwelling.occupants",
         "number of occupants",
@@ -223,7 +230,9 @@ public final class HomeBuilder {
             "dwelling.occupants",
             "Number of occupants",
             String.format(Locale.ROOT, "%.0f", people.likely()),
-            "The number of bedrooms plus one.",
+            children == 0
+                ? "The number of bedrooms plus one."
+                : "The number of bedrooms plus one, at least one more than the children counted.",
             "Ask how many people live in the home.",
             defaults.extraOccupants().source()));
   }

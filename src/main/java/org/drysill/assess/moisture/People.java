@@ -88,8 +88,9 @@ final class People {
   private Range adultsCounted() {
     Optional<Integer> adults = occupants.flatMap(Occupants::adults);
     return adults
-        .map(number -> Range.exactly(number).plus(rates.childShare().range().times(children())))
-        .orElse(home.occupants().value());
+        .map(Range::exactly)
+        .orElseGet(() -> home.occupants().value().minus(Range.exactly(children())))
+        .plus(rates.childShare().range().times(children()));
   }
 
   private int children() {
@@ -100,7 +101,10 @@ final class People {
     return occupants
         .flatMap(Occupants::adults)
         .map(number -> number + (number == 1 ? " adult" : " adults") + childrenSaid())
-        .orElse("occupants as assumed for this home");
+        .orElse(
+            children() == 0
+                ? "occupants as assumed for this home"
+                : "adults as assumed for this home" + childrenSaid());
   }
 
   private String childrenSaid() {
@@ -124,8 +128,18 @@ final class People {
     Range away = rates.hoursAwakeAway().range();
     Range stays = rates.hoursAwakeHome().range();
     return byDay()
-        .map(answer -> answer ? stays : away)
+        .map(answer -> answer ? somebodyAtHome() : away)
         .orElse(new Range(away.low(), (away.likely() + stays.likely()) / 2, stays.high()));
+  }
+
+  /** At least one person is, at most all of them; likely half way between. */
+  private Range somebodyAtHome() {
+    Range away = rates.hoursAwakeAway().range();
+    Range stays = rates.hoursAwakeHome().range();
+    double one = 1 / Math.max(1, home.occupants().likely());
+    Range oneStays = away.times(1 - one).plus(stays.times(one));
+    return new Range(
+        oneStays.low(), (oneStays.likely() + stays.likely()) / 2, stays.high());
   }
 
   private Working working() {
@@ -139,7 +153,12 @@ final class People {
                 Unit.COUNT,
                 Basis.DECLARED),
             Input.of("ha", "Hours asleep", rates.hoursAsleep().range(), Unit.COUNT, Basis.ASSUMED),
-            Input.of("hw", "Hours awake at home", hoursAwake(), Unit.COUNT, Basis.ASSUMED),
+            Input.of(
+                "hw",
+                "Hours awake at home, mean of all people",
+                hoursAwake(),
+                Unit.COUNT,
+                Basis.ASSUMED),
             Input.of(
                 "ga", "Adult asleep", perHour(rates.asleep()), Unit.MASS_RATE, Basis.PUBLISHED),
             Input.of("gw", "Adult awake", perHour(rates.awake()), Unit.MASS_RATE, Basis.PUBLISHED)),

@@ -159,7 +159,6 @@ class GapsTest {
   void people_are_counted_or_taken_as_bedrooms_plus_one() {
     assertThat(home(", occupants: {adults: 2, children: 3}").occupants().likely()).isEqualTo(5);
     assertThat(home(", occupants: {adults: 2}").occupants().likely()).isEqualTo(2);
-    assertThat(home(", occupants: {children: 1}").occupants().likely()).isEqualTo(1);
     Home silent = home(", bedrooms: 3");
     assertRange(silent.occupants().value(), 3, 4, 5);
     assertThat(assumption(silent, "dwelling.occupants").assumed()).isEqualTo("4");
@@ -170,6 +169,16 @@ class GapsTest {
   }
 
   /** An empty home has no one to count by; the number of those who may live there is taken. */
+  /** Two bedrooms would make 3 people (2 to 4); four children have at least one adult with them. */
+  @Test
+  void children_do_not_live_alone() {
+    assertRange(home(", bedrooms: 2, occupants: {children: 1}").occupants().value(), 2, 3, 4);
+    assertRange(home(", bedrooms: 2, occupants: {children: 4}").occupants().value(), 5, 5, 5);
+    assertThat(assumption(home(", occupants: {children: 1}"), "dwelling.occupants").why())
+        .contains("children");
+    assertThat(home(", occupants: {adults: 0, children: 2}").occupants().likely()).isEqualTo(2);
+  }
+
   @ParameterizedTest
   @CsvSource({"'occupants: {home_by_day: true}'", "'occupants: {adults: 0}'"})
   void an_empty_home_is_taken_as_lived_in(String occupants) {

@@ -54,15 +54,41 @@ class MoistureAssessorTest {
     assertThat(kg.high()).isCloseTo(high, within(1e-9));
   }
 
-  /** (8 h × 40 g + 12 h × 55 g) × 2.7, a child counting 0.7 of an adult. */
+  /**
+   * Somebody is at home: at least one of three, 6 + (12 - 6)/3 = 8 h awake by person, at most all,
+   * 12 h, likely 10 h; at the ends (2 × 4 + 9)/3 = 5.67 h and 15 h. (8 h × 40 g + 10 h × 55 g) ×
+   * 2.7, a child counting 0.7 of an adult.
+   */
   @Test
   void people_asleep_and_awake() {
     MoistureResult home = assess(", occupants: {adults: 2, children: 1, home_by_day: yes}", "");
     Item people = item(home, "people");
-    daily(people.production(), 0.57 * 2.4, 0.98 * 2.7, 1.8 * 3);
+    daily(people.production(), (0.21 + 17 / 3.0 * 0.04) * 2.4, (0.32 + 10 * 0.055) * 2.7, 1.8 * 3);
     assertThat(people.scaledBy()).isEqualTo("2 adults and 1 child, somebody at home by day");
     assertThat(people.room()).isEmpty();
     assertThat(assumed(home)).doesNotContain("moisture.people.home_by_day");
+  }
+
+  /** One who lives alone and is at home is so all day: 0.32 + 12 × 0.055 kg. */
+  @Test
+  void who_lives_alone_is_the_one_at_home() {
+    Item one = item(assess(", occupants: {adults: 1, home_by_day: yes}", ""), "people");
+    daily(one.production(), 0.21 + 9 * 0.04, 0.32 + 12 * 0.055, 0.45 + 15 * 0.09);
+  }
+
+  /**
+   * Three bedrooms make four people in the fixture, two of them children as the survey says: 2 + 2
+   * × 0.7 (0.4 to 1) adults.
+   */
+  @Test
+  void children_alone_in_a_survey_have_adults_with_them() {
+    Item people = item(assess(", occupants: {children: 2, home_by_day: no}", ""), "people");
+    daily(
+        people.production(),
+        (0.21 + 4 * 0.04) * 2.8,
+        (0.32 + 6 * 0.055) * 3.4,
+        (0.45 + 8 * 0.09) * 4);
+    assertThat(people.scaledBy()).startsWith("adults as assumed for this home and 2 children");
   }
 
   @Test
