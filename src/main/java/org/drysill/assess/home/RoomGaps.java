@@ -1,7 +1,9 @@
 package org.drysill.assess.home;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -11,6 +13,7 @@ import org.drysill.assess.Working;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
+import org.drysill.reference.dwelling.DefaultTemperature;
 import org.drysill.reference.dwelling.DwellingDefaults;
 import org.drysill.survey.Room;
 import org.drysill.survey.RoomUse;
@@ -71,8 +74,57 @@ final class RoomGaps {
                 q ->
                     Facts.stated(
                         id + ".setpoint", "usual temperature of the " + name, q, Unit.CELSIUS))
+            .or(() -> unheated(room.use()).map(usual -> unheated(room, id, name, usual)))
             .orElse(setpoint);
     return new RoomFacts(room, name, area, height, volume, temperature);
+  }
+
+  private Optional<DefaultTemperature> unheated(RoomUse use) {
+    return switch (use) {
+      case LOFT -> Optional.of(defaults.loftTemperature());
+      case CELLAR -> Optional.of(defaults.cellarTemperature());
+      case KITCHEN,
+          KITCHEN_DINING,
+          BATHROOM,
+          SHOWER_ROOM,
+          WC,
+          UTILITY,
+          BEDROOM,
+          LIVING,
+          DINING,
+          STUDY,
+          HALL,
+          STORE ->
+          Optional.empty();
+    };
+  }
+
+  /** As it was read, where it was colder than the home; else as such rooms usually are. */
+  private Figure unheated(Room room, String id, String name, DefaultTemperature usual) {
+    List<Double> read =
+        room.readings().stream()
+            .map(reading -> reading.temperature().value())
+            .filter(celsius -> celsius < setpoint.likely())
+            .toList();
+    DoubleSummaryStatistics as = read.stream().mapToDouble(Double::doubleValue).summaryStatistics();
+    Range celsius =
+        read.isEmpty()
+            ? usual.value().range()
+            : new Range(as.getMin(), as.getAverage(), as.getMax());
+    return facts.assumed(
+        id + ".setpoint",
+        "usual temperature of the " + name,
+        celsius,
+        Unit.CELSIUS,
+        Facts.assumption(
+            id + ".setpoint",
+            "Usual temperature in winter of: " + name,
+            String.format(Locale.ROOT, "%.1f °C", celsius.likely()),
+            read.isEmpty()
+                ? "It is not heated, and nobody read how warm it is."
+                : "It is not heated; its reading stands for the winter.",
+            "Leave a thermometer in it for some weeks of winter.",
+            usual.source()));
   }
 
   /** The name in sentences: as given, else the id with spaces. */

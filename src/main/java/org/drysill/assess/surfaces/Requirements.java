@@ -15,6 +15,8 @@ import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.MonthNames;
 import org.drysill.assess.surfaces.months.MonthTable;
+import org.drysill.assess.surfaces.months.Risk;
+import org.drysill.assess.surfaces.months.MonthRow;
 import org.drysill.physics.Range;
 import org.drysill.reference.surfaces.CriticalFactor;
 
@@ -29,7 +31,11 @@ final class Requirements {
 
   private Requirements() {}
 
-  /** Against the factor that the critical month needs. */
+  /**
+   * Against the factor that the critical month needs. A month that is hardly colder outdoors needs
+   * none; where the air alone makes the surface too humid in it, no factor helps and meeting the
+   * other months tells nothing of it.
+   */
   static Finding ofYear(
       String id,
       String subject,
@@ -38,7 +44,10 @@ final class Requirements {
       MonthTable months,
       Criterion criterion,
       boolean vapourAssumed) {
-    Verdict verdict = months.requiredFactor().map(r -> compare(factor, r)).orElse(Verdict.MEETS);
+    Verdict compared = months.requiredFactor().map(r -> compare(factor, r)).orElse(Verdict.MEETS);
+    List<Integer> mild = mildAtRisk(months);
+    boolean beyondFactors = compared == Verdict.MEETS && !mild.isEmpty();
+    Verdict verdict = beyondFactors ? Verdict.UNKNOWN : compared;
     return new Finding(
         "surface." + id,
         subject,
@@ -47,11 +56,29 @@ final class Requirements {
         Direction.AT_LEAST,
         Optional.of(factor.figure()),
         months.requiredFactor(),
-        because(verdict, factor, months, criterion),
+        beyondFactors ? byAirAlone(mild) : because(verdict, factor, months, criterion),
         verdict == Verdict.UNKNOWN
-            ? Optional.of(needsSurface(factor) || !vapourAssumed ? READ_SURFACE : READ_AIR)
+            ? Optional.of(settle(factor, vapourAssumed, beyondFactors))
             : Optional.empty(),
         List.of(criterion.source()));
+  }
+
+  private static String settle(TemperatureFactor factor, boolean vapourAssumed, boolean byAir) {
+    return byAir || (vapourAssumed && !needsSurface(factor)) ? READ_AIR : READ_SURFACE;
+  }
+
+  /** Months at risk, at the likely values, in which no factor is required. */
+  private static List<Integer> mildAtRisk(MonthTable months) {
+    return months.rows().stream()
+        .filter(r -> r.requiredFactor().isEmpty() && r.risk() != Risk.NONE)
+        .map(MonthRow::month)
+        .toList();
+  }
+
+  private static String byAirAlone(List<Integer> months) {
+    return "It is hardly colder outdoors than indoors in %s, so that no temperature factor helps:"
+            .formatted(MonthNames.of(months))
+        + " the air itself makes the surface too humid.";
   }
 
   /** Even the least favourable factor must reach even the highest that is asked. */

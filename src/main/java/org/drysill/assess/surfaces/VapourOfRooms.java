@@ -12,11 +12,13 @@ import org.drysill.physics.Range;
 import org.drysill.physics.moisture.HumidityClass;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
+import org.drysill.reference.Sourced;
 import org.drysill.reference.surfaces.SurfaceDefaults;
 
 /**
  * The indoor vapour that each room is judged with: read in it, else the mean of the rooms that were
- * read, else the upper limit of a humidity class.
+ * read, else the upper limit of a humidity class. A room without heating and reading has as much as
+ * an unoccupied building may have: warm rooms tell nothing of it.
  */
 public final class VapourOfRooms {
   private final IndoorVapours read;
@@ -35,7 +37,7 @@ public final class VapourOfRooms {
 
   /** The vapour of a room. */
   public IndoorVapour of(RoomFacts room) {
-    return usable(room).orElseGet(this::byClass);
+    return usable(room).orElseGet(() -> room.heated() ? byClass() : unheated());
   }
 
   /** True where the vapour of a room had to be assumed. */
@@ -46,7 +48,7 @@ public final class VapourOfRooms {
   /** What it rests on in one sentence. */
   public String sentence(RoomFacts room) {
     String tooWarm =
-        read.of(room.id())
+        known(room)
             .filter(v -> !isUsable(v))
             .map(
                 v ->
@@ -64,14 +66,23 @@ public final class VapourOfRooms {
     if (!unread.isEmpty()) {
       found.add(asTheOthers(unread));
     }
-    if (rooms.stream().anyMatch(r -> usable(r).isEmpty())) {
+    List<RoomFacts> untold = rooms.stream().filter(r -> usable(r).isEmpty()).toList();
+    if (untold.stream().anyMatch(RoomFacts::heated)) {
       found.add(asTheClass());
+    }
+    List<RoomFacts> cold = untold.stream().filter(r -> !r.heated()).toList();
+    if (!cold.isEmpty()) {
+      found.add(asUnoccupied(cold));
     }
     return found;
   }
 
   private Optional<IndoorVapour> usable(RoomFacts room) {
-    return read.of(room.id()).filter(this::isUsable);
+    return known(room).filter(this::isUsable);
+  }
+
+  private Optional<IndoorVapour> known(RoomFacts room) {
+    return room.heated() || read.isRead(room.id()) ? read.of(room.id()) : Optional.empty();
   }
 
   private boolean isUsable(IndoorVapour vapour) {
@@ -103,6 +114,17 @@ public final class VapourOfRooms {
         defaults.fallbackClass().source());
   }
 
+  private Assumption asUnoccupied(List<RoomFacts> rooms) {
+    return new Assumption(
+        "surface.indoor_vapour_unheated",
+        "Moisture of the air in rooms without heating: "
+            + rooms.stream().map(RoomFacts::name).collect(Collectors.joining(", ")),
+        said(unheated()),
+        "they were not read in cold weather, and the air of heated rooms tells nothing of them",
+        "Read temperature and humidity in these rooms and outdoors together, in cold weather.",
+        defaults.unheatedClass().source());
+  }
+
   private static String said(IndoorVapour vapour) {
     Range excess = vapour.excess();
     String bounds =
@@ -115,19 +137,31 @@ public final class VapourOfRooms {
   }
 
   private IndoorVapour byClass() {
-    int number = (int) defaults.fallbackClass().likely();
-    HumidityClass assumed =
-        Arrays.stream(HumidityClass.values())
-            .filter(c -> c.number() == number)
-            .findFirst()
-            .orElseThrow();
-    double limit = assumed.upperLimitPa(0).orElseThrow();
+    HumidityClass assumed = of(defaults.fallbackClass());
     return new IndoorVapour(
-        Range.exactly(limit),
+        Range.exactly(assumed.upperLimitPa(0).orElseThrow()),
         0,
         Basis.ASSUMED,
         "the upper limit of humidity class " + assumed.number(),
         Optional.empty(),
         List.of(defaults.fallbackClass().source()));
+  }
+
+  private IndoorVapour unheated() {
+    double limit = of(defaults.unheatedClass()).upperLimitPa(0).orElseThrow();
+    return new IndoorVapour(
+        new Range(0, limit / 2, limit),
+        0,
+        Basis.ASSUMED,
+        "the humidity class of unoccupied buildings",
+        Optional.empty(),
+        List.of(defaults.unheatedClass().source()));
+  }
+
+  private static HumidityClass of(Sourced number) {
+    return Arrays.stream(HumidityClass.values())
+        .filter(c -> c.number() == (int) number.likely())
+        .findFirst()
+        .orElseThrow();
   }
 }

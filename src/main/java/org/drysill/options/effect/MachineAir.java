@@ -7,13 +7,15 @@ import org.drysill.assess.RoomFacts;
 public final class MachineAir {
   private MachineAir() {}
 
-  /** Mean temperature that the rooms are kept at, by floor area, likely [°C]. */
+  /** Mean temperature that the heated rooms are kept at, by floor area, likely [°C]. */
   public static double celsius(Home home) {
     double area = 0;
     double sum = 0;
     for (RoomFacts room : home.rooms()) {
-      area += room.floorArea().likely();
-      sum += room.floorArea().likely() * room.setpoint().likely();
+      if (room.heated()) {
+        area += room.floorArea().likely();
+        sum += room.floorArea().likely() * room.setpoint().likely();
+      }
     }
     return area > 0 ? sum / area : home.setpoint().likely();
   }

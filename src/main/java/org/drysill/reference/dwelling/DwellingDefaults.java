@@ -10,6 +10,8 @@ import org.drysill.yaml.Key;
  *
  * @param roomHeight height of rooms [m]
  * @param setpoint indoor temperature in the heating season [°C]
+ * @param loftTemperature temperature of a loft in the heating season [°C]
+ * @param cellarTemperature temperature of a cellar without heating in that season [°C]
  * @param extraOccupants people beyond the number of bedrooms
  * @param envelopePerVolumeHouse envelope area by volume of houses [1/m]
  * @param envelopePerVolumeFlat envelope area by volume of flats [1/m]
@@ -21,6 +23,9 @@ import org.drysill.yaml.Key;
 public record DwellingDefaults(
     @Key(about = "Height of rooms") DefaultLength roomHeight,
     @Key(about = "Indoor temperature in the heating season") DefaultTemperature setpoint,
+    @Key(about = "Temperature of a loft in the heating season") DefaultTemperature loftTemperature,
+    @Key(about = "Temperature of a cellar without heating in that season")
+        DefaultTemperature cellarTemperature,
     @Key(about = "People beyond the number of bedrooms") DefaultNumber extraOccupants,
     @Key(about = "Envelope area by volume of houses, per m") DefaultNumber envelopePerVolumeHouse,
     @Key(about = "Envelope area by volume of flats, per m") DefaultNumber envelopePerVolumeFlat,

@@ -19,6 +19,7 @@ import org.drysill.yaml.Key;
  * @param warmestForVapour outdoor temperature above which an excess is not carried to other months
  *     [°C]
  * @param fallbackClass humidity class taken without readings
+ * @param unheatedClass humidity class that bounds rooms without heating or readings
  * @param condensateHours hours of a night during which a pane is wet [h]
  * @param paneFilm convective film coefficient of a pane [W/(m²·K)]
  */
@@ -36,6 +37,8 @@ public record SurfaceDefaults(
     @Key(about = "Outdoor temperature above which an excess is not carried to other months, °C")
         Sourced warmestForVapour,
     @Key(about = "Humidity class taken without readings") Sourced fallbackClass,
+    @Key(about = "Humidity class that bounds rooms without heating or readings")
+        Sourced unheatedClass,
     @Key(about = "Hours of a night during which a pane is wet, h") Sourced condensateHours,
     @Key(about = "Convective film coefficient of a pane, W/(m²·K)") Sourced paneFilm) {
   /** Reads the bundled values. */

@@ -223,6 +223,31 @@ class GapsTest {
     assertThat(home(", storeys: 2", rooms).storeys()).isEqualTo(2);
   }
 
+  /** Planning values: a loft 0 to 10 °C, a cellar 8 to 14 °C; what was read there goes first. */
+  @Test
+  void rooms_without_heating_are_not_as_warm_as_the_home() {
+    Home home =
+        home(
+            ", heating: {setpoint: 20 C}",
+            ROOM
+                + """
+
+                - {id: loft, use: loft}
+                - {id: coal, name: coal cellar, use: cellar}
+                - {id: read, use: cellar, readings: [{temperature: 12 C}, {temperature: 13 C}]}
+                - {id: summer, use: cellar, readings: [{temperature: 21 C}]}
+                - {id: told, use: cellar, setpoint: 18 C, readings: [{temperature: 12 C}]}
+                """);
+    assertRange(home.room("loft").orElseThrow().setpoint().value(), 0, 5, 10);
+    assertRange(home.room("coal").orElseThrow().setpoint().value(), 8, 11, 14);
+    assertRange(home.room("read").orElseThrow().setpoint().value(), 12, 12.5, 13);
+    assertRange(home.room("summer").orElseThrow().setpoint().value(), 8, 11, 14);
+    assertRange(home.room("told").orElseThrow().setpoint().value(), 18, 18, 18);
+    assertThat(assumption(home, "room.coal.setpoint").why()).contains("nobody read");
+    assertThat(assumption(home, "room.read.setpoint").assumed()).isEqualTo("12.5 °C");
+    assertThat(assumed(home)).doesNotContain("room.told.setpoint", "room.kitchen.setpoint");
+  }
+
   @Test
   void the_usual_temperature_is_stated_or_assumed_and_rooms_may_differ() {
     Home stated =

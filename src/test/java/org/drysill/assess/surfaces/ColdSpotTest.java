@@ -142,7 +142,7 @@ class ColdSpotTest {
     assertThat(wall.behindFurniture().orElseThrow().provided().orElseThrow().likely())
         .isCloseTo(0.4091, within(0.0001));
     assertThat(wall.factor().weak()).isFalse();
-    assertThat(wall.factor().figure().working().inputs()).hasSize(3);
+    assertThat(wall.factor().figure().working().inputs()).hasSize(4);
     assertThat(spot("behind furniture, u_value: 2.1 W/m2K").factor().figure().likely())
         .isCloseTo(0.4091, within(0.0001));
   }

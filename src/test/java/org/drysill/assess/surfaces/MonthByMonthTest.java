@@ -123,6 +123,20 @@ class MonthByMonthTest {
     assertThat(corner.months().rows().get(0).indoor()).isEqualTo(27);
   }
 
+  /**
+   * 25 °C and 95 % outdoors, 27 °C indoors without any excess: 3008 Pa at a surface of 25 + 0.62 x 2
+   * = 26.24 °C, saturated at 3407 Pa, are 88 %. No factor is required, yet mould has what it needs.
+   */
+  @Test
+  void a_place_that_the_air_alone_makes_too_humid_does_not_meet() {
+    ColdPlace corner = place(assess(withClimate(home("", CORNER), constant(25, 0.95))), "corner");
+    assertThat(corner.months().rows().get(0).surfaceHumidity().likely())
+        .isCloseTo(0.883, within(0.001));
+    assertThat(corner.requirement().verdict()).isEqualTo(Verdict.UNKNOWN);
+    assertThat(corner.requirement().because()).contains("every month", "the air itself");
+    assertThat(corner.requirement().settledBy().orElseThrow()).startsWith("Read or log");
+  }
+
   @Test
   void a_country_without_a_critical_factor_gets_no_comparison() {
     assertThat(place(assess(home("atlantis", "", CORNER)), "corner").published()).isEmpty();

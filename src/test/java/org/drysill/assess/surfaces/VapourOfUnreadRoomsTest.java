@@ -11,6 +11,7 @@ import org.drysill.assess.HomeFixtures;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.humidity.HumidityAssessor;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.physics.Range;
 import org.drysill.reference.readings.ReadingRules;
 import org.junit.jupiter.api.Test;
 
@@ -82,6 +83,36 @@ class VapourOfUnreadRoomsTest {
     assertThat(stated.assumed()).contains("the mean of the rooms that were read");
     assertThat(assumed(result)).doesNotContain("surface.indoor_vapour");
     assertThat(result.vapour().get(1)).startsWith("Box room: ").endsWith("were read.");
+  }
+
+  /** Nothing to 270 Pa at 0 °C, class 1 of ISO 13788 (memory): not the vapour of warm rooms. */
+  @Test
+  void a_cellar_that_was_not_read_is_no_heated_room() {
+    String cellar =
+        """
+        - {id: cellar, use: cellar, floor_area: 8 m2,
+           cold_spots: [{id: foot, kind: floor edge, temperature_factor: 0.7}]}
+        """;
+    CondensationResult result =
+        assess(home("{at: 2026-01-22T10:00, temperature: 5 C, humidity: 85 %}", READ + cellar));
+    assertThat(origin(result, "foot").value()).isEqualTo(new Range(0, 135, 270));
+    assertThat(assumed(result))
+        .contains("surface.indoor_vapour_unheated")
+        .doesNotContain("surface.indoor_vapour", "surface.indoor_vapour_unread");
+  }
+
+  @Test
+  void a_cellar_that_was_read_has_the_vapour_of_its_reading() {
+    String cellar =
+        """
+        - {id: cellar, use: cellar, floor_area: 8 m2,
+           readings: [{at: 2026-01-22T10:10, temperature: 12 C, humidity: 80 %}],
+           cold_spots: [{id: foot, kind: floor edge, temperature_factor: 0.7}]}
+        """;
+    CondensationResult result =
+        assess(home("{at: 2026-01-22T10:00, temperature: 5 C, humidity: 85 %}", READ + cellar));
+    assertThat(origin(result, "foot").figure()).contains("room.cellar.vapour_pressure_excess");
+    assertThat(assumed(result)).doesNotContain("surface.indoor_vapour_unheated");
   }
 
   @Test
