@@ -14,6 +14,7 @@ import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.logs.LoggedRoom;
 import org.drysill.physics.Range;
+import org.drysill.physics.moisture.VapourBalance;
 import org.drysill.physics.tracer.balance.Balance;
 import org.drysill.physics.tracer.balance.BalanceLimits;
 import org.drysill.physics.tracer.balance.PeriodMean;
@@ -23,7 +24,10 @@ import org.drysill.reference.How;
 
 /**
  * The production that the mean excess of the logs implies with the air that the home gets, G = q
- * Δv, against the list of sources. The logged rooms, weighted by volume, stand for the home.
+ * Δv, against the list of sources. The logged heated rooms, weighted by volume, stand for the home.
+ *
+ * <p>The flow is counted at indoor temperature, so outdoor air is taken as warmed to it: Δv = Δp /
+ * (461.5 Ti), as where readings imply a production.
  */
 final class LoggedProduction {
   private static final Citation SOURCE =
@@ -41,9 +45,13 @@ final class LoggedProduction {
     this.limits = limits;
   }
 
-  /** Empty where no room was logged beside outdoor air of its own time. */
+  /** Empty where no heated room was logged beside outdoor air of its own time. */
   Optional<Finding> of(List<LoggedRoom> rooms) {
-    List<LoggedRoom> paired = rooms.stream().filter(r -> r.source().simultaneous()).toList();
+    List<LoggedRoom> paired =
+        rooms.stream()
+            .filter(r -> r.source().simultaneous())
+            .filter(r -> home.room(r.room()).orElseThrow().heated())
+            .toList();
     if (paired.isEmpty()) {
       return Optional.empty();
     }
@@ -62,12 +70,21 @@ final class LoggedProduction {
     double span = 0;
     for (LoggedRoom room : rooms) {
       double weight = volume(room) / volume;
-      excess += weight * room.excess().likely();
-      error += weight * (room.excess().value().high() - room.excess().likely());
+      Range warmed = warmed(room);
+      excess += weight * warmed.likely();
+      error += weight * (warmed.high() - warmed.likely());
       days = Math.min(days, room.days());
       span = Math.max(span, room.trace().size() * room.trace().stepS() / 86_400.0);
     }
     return new PeriodMean(excess, error / RECTANGULAR, span, Math.min(days, span));
+  }
+
+  /** Vapour excess of a room over outdoor air as warm as it [kg/m³]. */
+  private static Range warmed(LoggedRoom room) {
+    double celsius = room.temperature().likely();
+    return room.excessPressure()
+        .value()
+        .times(VapourBalance.contentExcessKgM3(1, celsius, celsius));
   }
 
   private double volume(LoggedRoom room) {
@@ -84,14 +101,16 @@ final class LoggedProduction {
             Basis.CALCULATED,
             () ->
                 new Working(
-                    "G = q Δv, Δv the mean of the logged rooms by their volume",
+                    "G = q Σ V Δp / (461.5 × (T + 273.15)) / Σ V over the logged rooms",
                     Stream.concat(
                             Stream.of(Input.of("q", provided)),
-                            rooms.stream()
-                                .map(r -> Input.of("Δv(" + r.roomName() + ")", r.excess())))
+                            rooms.stream().flatMap(this::inputs))
                         .toList(),
                     List.of(SOURCE),
-                    Optional.of("The logged rooms stand for the home.")));
+                    Optional.of(
+                        "The logged rooms stand for the home. Outdoor air counted at indoor"
+                            + " temperature, as the flow is. Bounds: twice the standard uncertainty"
+                            + " of the mean excess.")));
     Range listed = itemised.value();
     if (implied.low() > listed.high()) {
       return finding(
@@ -108,6 +127,14 @@ final class LoggedProduction {
                 + " gets more air than believed."
             : "Over the log the list of sources and the air that the home is believed to get agree"
                 + " within their ranges.");
+  }
+
+  private Stream<Input> inputs(LoggedRoom room) {
+    String name = "(" + room.roomName() + ")";
+    return Stream.of(
+        Input.of("Δp" + name, room.excessPressure()),
+        Input.of("T" + name, room.temperature()),
+        Input.of("V" + name, home.room(room.room()).orElseThrow().volume()));
   }
 
   private Finding finding(Verdict verdict, Optional<Figure> implied, String because) {
