@@ -27,10 +27,29 @@ final class DryBelow {
 
   /** The excess at 0 °C outdoors up to which nothing settles; empty where any excess will do. */
   Optional<Figure> find() {
-    double likely = highestDry(runs.likely(), Side.LIKELY);
-    double low = Math.min(likely, highestDry(runs.worst(), Side.UNFAVOURABLE));
-    double high = Math.max(likely, highestDry(runs.best(), Side.FAVOURABLE));
-    return likely >= HIGHEST ? Optional.empty() : Optional.of(figure(new Range(low, likely, high)));
+    double likely = highestDry(runs.likely(), Side.LIKELY, HIGHEST);
+    return likely >= HIGHEST
+        ? Optional.empty()
+        : Optional.of(figure(new Range(least(likely), likely, most(likely))));
+  }
+
+  /** Which case is the wettest at today's moisture says nothing of which is wet first. */
+  private double least(double likely) {
+    double least = likely;
+    for (Run run : runs.unfavourable()) {
+      least = highestDry(run, Side.UNFAVOURABLE, least);
+    }
+    return least;
+  }
+
+  private double most(double likely) {
+    double most = likely;
+    for (Run run : runs.favourable()) {
+      if (staysDry(run, Side.FAVOURABLE, most)) {
+        most = highestDry(run, Side.FAVOURABLE, HIGHEST);
+      }
+    }
+    return most;
   }
 
   private Figure figure(Range excess) {
@@ -48,12 +67,13 @@ final class DryBelow {
                 Optional.of("Reckoned month by month with the shape of the humidity classes.")));
   }
 
-  private double highestDry(Run run, Side side) {
-    if (staysDry(run, side, HIGHEST)) {
-      return HIGHEST;
+  /** The highest excess up to {@code most} that leaves a case dry. */
+  private double highestDry(Run run, Side side, double most) {
+    if (staysDry(run, side, most)) {
+      return most;
     }
     double dry = 0;
-    double wet = HIGHEST;
+    double wet = most;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (dry + wet) / 2;
       if (staysDry(run, side, middle)) {

@@ -15,6 +15,7 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.surfaces.IndoorVapours;
 import org.drysill.physics.Range;
+import org.drysill.physics.layers.Iso13788Element;
 import org.junit.jupiter.api.Test;
 
 class ElementFiguresTest {
@@ -38,6 +39,27 @@ class ElementFiguresTest {
     assertThat(wall.year().left().working().note().orElseThrow())
         .startsWith("From a dry wall, in kg/m²: ")
         .contains("January +", "July −");
+  }
+
+  /**
+   * What a wall bears is a bound only if nothing settles below it in any case within the ranges of
+   * its layers, and something does above: asked at a moisture at which no case is wet, so that none
+   * is the wettest.
+   */
+  @Test
+  void the_moisture_that_a_wall_bears_holds_for_every_case_of_its_layers() {
+    String[] layers = {"{material: plaster, thickness: 13 mm}", WOOL, "{material: wood fibre, thickness: 60 mm}", BRICK};
+    Range bears =
+        wall(home(8, layers), vapour(Range.exactly(1)))
+            .dryBelow()
+            .orElseThrow()
+            .value();
+    assertThat(worst(bears.low() - 1, layers)).isEqualTo(Iso13788Element.Verdict.NONE);
+    assertThat(worst(bears.low() + 1, layers)).isNotEqualTo(Iso13788Element.Verdict.NONE);
+  }
+
+  private static Iso13788Element.Verdict worst(double excess, String... layers) {
+    return wall(home(8, layers), vapour(Range.exactly(excess))).year().worst();
   }
 
   @Test

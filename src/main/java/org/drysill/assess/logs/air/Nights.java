@@ -77,7 +77,7 @@ final class Nights {
                             "Cb", "CO₂ outdoors", background.outdoor(), Unit.PPM, Basis.ASSUMED)),
                     List.of(rules.co2().outdoorSource()),
                     Optional.of("Bounds: accuracy of the sensor and doubt about outdoor air.")));
-    Range emission = rules.co2().perPerson().range();
+    Range emission = rules.co2().perSleeper().range();
     Figure perSleeper =
         new Figure(
             "log." + room.room() + ".air_per_sleeper",
@@ -89,9 +89,10 @@ final class Nights {
                 SteadyCarbonDioxide.working(
                     emission,
                     excess,
-                    List.of(STEADY, rules.co2().perPersonSource()),
+                    List.of(STEADY, rules.co2().perSleeperSource()),
                     "Near a steady state after hours of sleep; before it, too high. Nights"
-                        + " without a sleeper make it too high as well."));
+                        + " without a sleeper, and children, who breathe out less, make it too high"
+                        + " as well."));
     return new NightAir(room.room(), room.roomName(), excess, perSleeper);
   }
 }

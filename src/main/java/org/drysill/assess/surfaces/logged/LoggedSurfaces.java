@@ -107,6 +107,6 @@ public final class LoggedSurfaces {
         trace.outdoorCelsius(i) + factor * (trace.celsius(i) - trace.outdoorCelsius(i));
     double pressure =
         trace.pressurePa(i) * Math.max(0, trace.humidity(i) + error) / trace.humidity(i);
-    return pressure >= limit * Iso13788Vapour.saturationPressureOverWaterPa(surface);
+    return pressure >= limit * Iso13788Vapour.saturationPressurePa(surface);
   }
 }

@@ -57,6 +57,21 @@ class LoggedSurfacesTest {
     assertThat(corner.wet().value().high()).isGreaterThanOrEqualTo(4);
   }
 
+  /**
+   * Frost: 4 °C indoors, -11 °C outdoors, the corner at -2 °C, where 517 Pa saturate over ice and 528
+   * over water (ISO 13788, Annex E, as in every other year and month). 64.3 % of 813 Pa is 523 Pa.
+   */
+  @Test
+  void below_freezing_a_surface_is_wet_from_saturation_over_ice() {
+    Home home = LogFixtures.home();
+    LogsResult logs =
+        LogFixtures.assess(
+            home,
+            LogFixtures.from("2026-01-05T00:00", 600).hours(24, 4, 64.3),
+            LogFixtures.from("2026-01-05T00:00", 600).hours(24, -11, 80));
+    assertThat(surfaces(home, logs).get(0).wet().likely()).isCloseTo(24, within(1e-9));
+  }
+
   /** 72 % is wet at the corner at 5 °C outdoors; four of the twelve hours lack outdoor air. */
   @Test
   void hours_without_outdoor_air_do_not_count() {
