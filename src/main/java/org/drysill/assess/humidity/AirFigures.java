@@ -7,30 +7,53 @@ import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
+import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 
 /** The figures of air at one place, with their workings. */
 final class AirFigures {
   private final String id;
   private final String where;
+  private final Range temperature;
   private final MeasuredAir air;
   private final Basis basis;
 
   /**
-   * Air at a place.
+   * Air at a place, as it was read.
    *
    * @param id start of the ids, such as {@code room.kitchen}
    * @param where the place, to follow "in" or "of"
    */
-  AirFigures(String id, String where, MeasuredAir air, Basis basis) {
+  AirFigures(String id, String where, MeasuredAir air) {
+    this(id, where, air.temperature(), air, Basis.MEASURED);
+  }
+
+  private AirFigures(String id, String where, Range temperature, MeasuredAir air, Basis basis) {
     this.id = id;
     this.where = where;
+    this.temperature = temperature;
     this.air = air;
     this.basis = basis;
   }
 
+  /**
+   * Outdoor air that nobody read. A single day may be warmer or colder than its month, and moister
+   * or drier; the one does not make the other, so the vapour has its own spread alone.
+   *
+   * @param temperature with its spread [°C]
+   * @param humidity what makes the vapour at the likely temperature, with the spread of that
+   */
+  static AirFigures assumed(String id, Range temperature, Range humidity) {
+    return new AirFigures(
+        id,
+        "the outdoor air",
+        temperature,
+        new MeasuredAir(Range.exactly(temperature.likely()), humidity),
+        Basis.ASSUMED);
+  }
+
   Figure temperature() {
-    return read("temperature", "Air temperature", air.temperature(), Unit.CELSIUS);
+    return read("temperature", "Air temperature", temperature, Unit.CELSIUS);
   }
 
   Figure humidity() {
@@ -49,7 +72,7 @@ final class AirFigures {
                 "p = φ × 610.5 × exp(17.269 T / (237.3 + T))",
                 List.of(Input.of("T", temperature()), Input.of("φ", humidity())),
                 Sources.SATURATION,
-                "Bounds: both errors at their worst together."));
+                bounds("both errors at their worst together")));
   }
 
   Figure dewPoint() {
@@ -79,10 +102,18 @@ final class AirFigures {
                 "v = p / (461.5 × (T + 273.15))",
                 List.of(Input.of("p", vapourPressure()), Input.of("T", temperature())),
                 Sources.GAS_LAW,
-                "Bounds: both errors at their worst together."));
+                bounds("both errors at their worst together")));
   }
 
-  private Figure read(String suffix, String name, org.drysill.physics.Range value, Unit unit) {
+  private String bounds(String asRead) {
+    return "Bounds: "
+        + (basis == Basis.MEASURED
+            ? asRead
+            : "spread of single days, that of vapour at the likely temperature")
+        + ".";
+  }
+
+  private Figure read(String suffix, String name, Range value, Unit unit) {
     return new Figure(
         id + "." + suffix,
         name + " of " + where,
@@ -94,7 +125,7 @@ final class AirFigures {
                 basis == Basis.MEASURED ? "as read" : "mean of the month",
                 List.of(),
                 List.of(),
-                Optional.of("Bounds: accuracy of the instrument, or spread of single days.")));
+                Optional.of(bounds("accuracy of the instrument"))));
   }
 
   private static Working working(String formula, List<Input> inputs, Citation source, String note) {

@@ -62,7 +62,7 @@ final class OutdoorAirs {
             OutdoorAir.Source.READING,
             "outdoor reading" + Moments.said(reading.at()),
             reading.at(),
-            new AirFigures(id, "the outdoor air", air, Basis.MEASURED)),
+            new AirFigures(id, "the outdoor air", air)),
         air.vapourPressureError());
   }
 
@@ -109,13 +109,8 @@ final class OutdoorAirs {
             humidity(temperature.likely(), mean * (1 - spread)),
             humidity(temperature.likely(), mean),
             humidity(temperature.likely(), mean * (1 + spread)));
-    AirFigures figures =
-        new AirFigures(
-            id,
-            "the outdoor air",
-            new MeasuredAir(Range.exactly(temperature.likely()), humidity),
-            Basis.ASSUMED);
-    return new Found(outdoor(source, said, at, figures), mean * spread);
+    return new Found(
+        outdoor(source, said, at, AirFigures.assumed(id, temperature, humidity)), mean * spread);
   }
 
   private static double humidity(double celsius, double pressure) {

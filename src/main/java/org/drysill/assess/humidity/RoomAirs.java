@@ -48,7 +48,7 @@ final class RoomAirs {
         new MeasuredAir(
             errors.temperature(reading.temperature(), reading.instrument()),
             errors.humidity(reading.humidity().orElseThrow(), reading.instrument()));
-    AirFigures figures = new AirFigures(id, "the air in the " + room.name(), air, Basis.MEASURED);
+    AirFigures figures = new AirFigures(id, "the air in the " + room.name(), air);
     Excess excess =
         new Excess(
             id,

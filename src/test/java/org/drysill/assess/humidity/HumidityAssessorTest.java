@@ -191,6 +191,10 @@ class HumidityAssessorTest {
     double month = 0.85 * 871.8;
     assertThat(air.outdoor().source()).isEqualTo(Source.CLIMATE_MONTH);
     assertThat(air.outdoor().at()).isEmpty();
+    assertThat(air.outdoor().temperature().value()).isEqualTo(new Range(0, 5, 10));
+    assertThat(air.outdoor().temperature().working().note().orElseThrow()).contains("single days");
+    assertThat(air.outdoor().vapourPressure().value().high()).isCloseTo(871.8, within(0.5));
+    assertThat(air.outdoor().vapourPressure().value().low()).isCloseTo(0.7 * month, within(0.5));
     assertThat(air.excessPressure().likely()).isCloseTo(1168.5 - month, within(0.5));
     assertThat(air.excessPressureError()).isGreaterThan(0.3 * month);
     assertThat(air.excess().basis()).isEqualTo(Basis.ASSUMED);
