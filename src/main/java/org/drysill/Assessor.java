@@ -72,7 +72,7 @@ final class Assessor {
     MoistureResult moisture =
         MoistureAssessor.assess(
             home, data.moisture(), air.provided().wholeHome(), humidity, data.readings().balance());
-    IndoorVapours vapour = IndoorVapours.of(humidity, logged);
+    IndoorVapours vapour = IndoorVapours.of(home, humidity, logged);
     CondensationResult cold = SurfaceAssessor.assess(home, vapour, SurfaceTables.bundled());
     ElementsResult elements =
         ElementAssessor.assess(home, vapour, SurfaceTables.bundled(), ElementDefaults.bundled());
@@ -148,7 +148,7 @@ final class Assessor {
     VentilationResult air = ventilation(home, then.logs());
     LogsResult logged = LogsAssessor.assess(home, then.logs(), LogRules.bundled(), data.readings());
     HumidityResult humidity = HumidityAssessor.assess(home, data.readings(), logged.criteria());
-    IndoorVapours vapour = IndoorVapours.of(humidity, logged);
+    IndoorVapours vapour = IndoorVapours.of(home, humidity, logged);
     return facts(
         then,
         air,

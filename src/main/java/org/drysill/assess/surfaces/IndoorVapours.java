@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Home;
+import org.drysill.assess.RoomFacts;
 import org.drysill.assess.humidity.HumidityResult;
 import org.drysill.assess.humidity.HumidityResult.HomeAir;
 import org.drysill.assess.humidity.RoomAir;
@@ -37,7 +40,8 @@ public record IndoorVapours(Optional<IndoorVapour> home, Map<String, IndoorVapou
    * @param humidity what the readings say
    */
   public static IndoorVapours of(HumidityResult humidity) {
-    return of(humidity, LogsResult.none());
+    return new IndoorVapours(
+        humidity.home().map(IndoorVapours::ofUnread), rooms(humidity, List.of()));
   }
 
   /**
@@ -45,12 +49,26 @@ public record IndoorVapours(Optional<IndoorVapour> home, Map<String, IndoorVapou
    * what holds for rooms without either. A log beside no outdoor air of its own time is worth less
    * than a reading that has some, and one of less than a day is worth nothing here.
    *
+   * @param home the home
    * @param humidity what the readings say
    * @param logs what the logs say
    */
-  public static IndoorVapours of(HumidityResult humidity, LogsResult logs) {
-    Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
+  public static IndoorVapours of(Home home, HumidityResult humidity, LogsResult logs) {
     List<LoggedRoom> logged = logs.rooms().stream().filter(LoggedRoom::holdsADay).toList();
+    List<LoggedRoom> beside = logged.stream().filter(log -> log.source().simultaneous()).toList();
+    Optional<IndoorVapour> unread =
+        humidity
+            .home()
+            .filter(HomeAir::simultaneous)
+            .map(IndoorVapours::ofUnread)
+            .or(() -> ofUnread(home, beside))
+            .or(() -> ofUnread(home, logged))
+            .or(() -> humidity.home().map(IndoorVapours::ofUnread));
+    return new IndoorVapours(unread, rooms(humidity, logged));
+  }
+
+  private static Map<String, IndoorVapour> rooms(HumidityResult humidity, List<LoggedRoom> logged) {
+    Map<String, IndoorVapour> rooms = new LinkedHashMap<>();
     logged.stream()
         .filter(log -> !log.source().simultaneous())
         .forEach(log -> rooms.put(log.room(), ofLog(log)));
@@ -60,8 +78,7 @@ public record IndoorVapours(Optional<IndoorVapour> home, Map<String, IndoorVapou
     logged.stream()
         .filter(log -> log.source().simultaneous())
         .forEach(log -> rooms.put(log.room(), ofLog(log)));
-    return new IndoorVapours(
-        humidity.home().map(IndoorVapours::ofUnread).or(() -> ofUnread(logged)), rooms);
+    return rooms;
   }
 
   private static IndoorVapour ofLog(LoggedRoom log) {
@@ -77,24 +94,44 @@ public record IndoorVapours(Optional<IndoorVapour> home, Map<String, IndoorVapou
         List.of());
   }
 
-  /** Rooms without log or reading lie between the driest and the dampest room that was logged. */
-  private static Optional<IndoorVapour> ofUnread(List<LoggedRoom> logs) {
-    if (logs.isEmpty()) {
+  /**
+   * Rooms without log or reading have the mean of the heated rooms that were logged, by volume, and
+   * lie between the driest and the dampest of them.
+   */
+  private static Optional<IndoorVapour> ofUnread(Home home, List<LoggedRoom> logs) {
+    List<Weighed> rooms =
+        logs.stream()
+            .flatMap(
+                log ->
+                    home.room(log.room()).filter(RoomFacts::heated).stream()
+                        .map(room -> new Weighed(log, room.volume().likely())))
+            .toList();
+    if (rooms.isEmpty()) {
       return Optional.empty();
     }
+    List<Range> excesses = rooms.stream().map(r -> r.log().excessPressure().value()).toList();
     Range bounds =
         new Range(
-            logs.stream().mapToDouble(l -> l.excessPressure().value().low()).min().orElseThrow(),
-            logs.stream().mapToDouble(l -> l.excessPressure().likely()).average().orElseThrow(),
-            logs.stream().mapToDouble(l -> l.excessPressure().value().high()).max().orElseThrow());
+            excesses.stream().mapToDouble(Range::low).min().orElseThrow(),
+            mean(rooms, log -> log.excessPressure().likely()),
+            excesses.stream().mapToDouble(Range::high).max().orElseThrow());
     return Optional.of(
         new IndoorVapour(
             bounds,
-            logs.stream().mapToDouble(l -> l.outdoorTemperature().likely()).average().orElseThrow(),
+            mean(rooms, log -> log.outdoorTemperature().likely()),
             Basis.ASSUMED,
             "the rooms that were logged",
             Optional.empty(),
             List.of()));
+  }
+
+  private record Weighed(LoggedRoom log, double volume) {}
+
+  private static double mean(List<Weighed> rooms, ToDoubleFunction<LoggedRoom> value) {
+    double volume = rooms.stream().mapToDouble(Weighed::volume).sum();
+    return rooms.stream()
+        .mapToDouble(r -> r.volume() / volume * value.applyAsDouble(r.log()))
+        .sum();
   }
 
   private static IndoorVapour ofRoom(RoomAir air) {

@@ -30,7 +30,7 @@ class LoggedSurfacesTest {
   private static List<LoggedSurface> surfaces(Home home, LogsResult logs) {
     HumidityResult humidity = HumidityAssessor.assess(home, ReadingRules.bundled());
     CondensationResult cold =
-        SurfaceAssessor.assess(home, IndoorVapours.of(humidity, logs), TABLES);
+        SurfaceAssessor.assess(home, IndoorVapours.of(home, humidity, logs), TABLES);
     return LoggedSurfaces.of(cold.places(), logs, TABLES.surfaces().mouldLimit());
   }
 
@@ -113,7 +113,8 @@ class LoggedSurfacesTest {
   }
 
   private static IndoorVapours vapours(Home home, LogsResult logs) {
-    return IndoorVapours.of(HumidityAssessor.assess(home, ReadingRules.bundled()), logs);
+    return IndoorVapours.of(
+        home, HumidityAssessor.assess(home, ReadingRules.bundled()), logs);
   }
 
   /** 50 % of 2337 Pa less 80 % of 872 Pa. */
@@ -134,6 +135,54 @@ class LoggedSurfacesTest {
     assertThat(vapour.excess().likely()).isCloseTo(471, within(1.0));
     assertThat(vapour.from()).isEqualTo("the rooms that were logged");
     assertThat(vapours(home, LogsResult.none()).of("bed")).isEmpty();
+  }
+
+  /**
+   * 50 % and 70 % of 2337 Pa at 20 °C, less 698 Pa outdoors: 471 and 938 Pa, by 75 and 25 m³. The
+   * cellar is no heated room and tells nothing of the bedroom.
+   */
+  @Test
+  void rooms_that_were_logged_count_by_their_volume_and_cellars_do_not() {
+    Home home =
+        HomeFixtures.home(
+            """
+            - {id: living, use: living, floor_area: 30 m2}
+            - {id: bath, use: bathroom, floor_area: 10 m2}
+            - {id: cellar, use: cellar, floor_area: 30 m2}
+            - {id: bed, use: bedroom, floor_area: 12 m2}
+            """);
+    IndoorVapour vapour =
+        vapours(
+                home,
+                LogsAssessor.assess(
+                    home,
+                    new Logs(
+                        Map.of(
+                            "living", flat(20, 50).log("th1"),
+                            "bath", flat(20, 70).log("th1"),
+                            "cellar", flat(12, 99).log("th1")),
+                        Optional.of(flat(5, 80).log("th1"))),
+                    LogRules.bundled(),
+                    ReadingRules.bundled()))
+            .of("bed")
+            .orElseThrow();
+    assertThat(vapour.excess().likely()).isCloseTo(0.75 * 471 + 0.25 * 938, within(1.0));
+    assertThat(vapour.excess().high()).isLessThan(1100);
+  }
+
+  private static LogFixtures flat(double celsius, double percent) {
+    return LogFixtures.from("2026-01-05T00:00", 600).hours(48, celsius, percent);
+  }
+
+  /** A log beside outdoor air tells more of the rest than a reading without any. */
+  @Test
+  void a_log_beside_outdoor_air_comes_before_readings_without_for_the_rest_too() {
+    Home home = read("");
+    assertThat(vapours(home, beside(home, 48)).of("bed").orElseThrow().from())
+        .isEqualTo("the rooms that were logged");
+    Home paired = read("{at: 2026-01-22T10:00, temperature: 4 C, humidity: 80 %}");
+    assertThat(vapours(paired, beside(paired, 48)).of("bed").orElseThrow().from())
+        .isEqualTo("the mean of the rooms that were read");
   }
 
   @Test
