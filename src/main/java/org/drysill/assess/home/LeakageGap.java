@@ -131,11 +131,7 @@ final class LeakageGap {
         List.of(
             permeabilityInput(q50),
             Working.Input.of(
-                "r",
-                "envelope area by air volume, in m²/m³",
-                ratio,
-                Unit.RATIO,
-                Basis.ASSUMED)),
+                "r", "envelope area by air volume, in m²/m³", ratio, Unit.RATIO, Basis.ASSUMED)),
         List.of(usual.source()));
   }
 

@@ -4,7 +4,6 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;

@@ -2,7 +2,6 @@ package org.drysill.assess.humidity;
 
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
 import org.drysill.assess.readings.InstrumentErrors;

@@ -2,7 +2,6 @@ package org.drysill.assess.humidity;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.readings.InstrumentErrors;

@@ -138,8 +138,7 @@ final class People {
     Range stays = rates.hoursAwakeHome().range();
     double one = 1 / Math.max(1, home.occupants().likely());
     Range oneStays = away.times(1 - one).plus(stays.times(one));
-    return new Range(
-        oneStays.low(), (oneStays.likely() + stays.likely()) / 2, stays.high());
+    return new Range(oneStays.low(), (oneStays.likely() + stays.likely()) / 2, stays.high());
   }
 
   private Working working() {

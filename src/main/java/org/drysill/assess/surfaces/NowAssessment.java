@@ -47,8 +47,7 @@ final class NowAssessment {
       String place, RoomReading reading, TemperatureFactor factor, Optional<ReadingFactor> read) {
     Range air = errors.temperature(reading.temperature(), reading.instrument());
     Range humidity = errors.humidity(reading.humidity().orElseThrow(), reading.instrument());
-    NowFigures figures =
-        new NowFigures(place, new MeasuredAir(air, humidity));
+    NowFigures figures = new NowFigures(place, new MeasuredAir(air, humidity));
     Optional<Range> outdoor = outdoor(reading.at());
     return read.map(r -> figures.asRead(r.surface()))
         .or(() -> outdoor.map(o -> figures.fromFactor(factor.figure(), o)))

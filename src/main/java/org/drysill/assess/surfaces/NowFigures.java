@@ -65,8 +65,7 @@ record NowFigures(String place, MeasuredAir air) {
   /** A surface that was not read, from its factor and the outdoor reading [°C]. */
   Surface fromFactor(Figure factor, Range outdoor) {
     Range f = factor.value();
-    DoubleUnaryOperator coldest =
-        t -> TemperatureFactor.surfaceCelsius(f.low(), t, outdoor.low());
+    DoubleUnaryOperator coldest = t -> TemperatureFactor.surfaceCelsius(f.low(), t, outdoor.low());
     DoubleUnaryOperator likely =
         t -> TemperatureFactor.surfaceCelsius(f.likely(), t, outdoor.likely());
     DoubleUnaryOperator warmest =

@@ -14,9 +14,9 @@ import org.drysill.assess.Working.Input;
 import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.assess.surfaces.months.Criterion;
 import org.drysill.assess.surfaces.months.MonthNames;
+import org.drysill.assess.surfaces.months.MonthRow;
 import org.drysill.assess.surfaces.months.MonthTable;
 import org.drysill.assess.surfaces.months.Risk;
-import org.drysill.assess.surfaces.months.MonthRow;
 import org.drysill.physics.Range;
 import org.drysill.reference.surfaces.CriticalFactor;
 

@@ -48,12 +48,13 @@ class ElementFiguresTest {
    */
   @Test
   void the_moisture_that_a_wall_bears_holds_for_every_case_of_its_layers() {
-    String[] layers = {"{material: plaster, thickness: 13 mm}", WOOL, "{material: wood fibre, thickness: 60 mm}", BRICK};
-    Range bears =
-        wall(home(8, layers), vapour(Range.exactly(1)))
-            .dryBelow()
-            .orElseThrow()
-            .value();
+    String[] layers = {
+      "{material: plaster, thickness: 13 mm}",
+      WOOL,
+      "{material: wood fibre, thickness: 60 mm}",
+      BRICK
+    };
+    Range bears = wall(home(8, layers), vapour(Range.exactly(1))).dryBelow().orElseThrow().value();
     assertThat(worst(bears.low() - 1, layers)).isEqualTo(Iso13788Element.Verdict.NONE);
     assertThat(worst(bears.low() + 1, layers)).isNotEqualTo(Iso13788Element.Verdict.NONE);
   }

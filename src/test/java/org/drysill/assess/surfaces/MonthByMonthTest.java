@@ -124,8 +124,9 @@ class MonthByMonthTest {
   }
 
   /**
-   * 25 °C and 95 % outdoors, 27 °C indoors without any excess: 3008 Pa at a surface of 25 + 0.62 x 2
-   * = 26.24 °C, saturated at 3407 Pa, are 88 %. No factor is required, yet mould has what it needs.
+   * 25 °C and 95 % outdoors, 27 °C indoors without any excess: 3008 Pa at a surface of 25 + 0.62 x
+   * 2 = 26.24 °C, saturated at 3407 Pa, are 88 %. No factor is required, yet mould has what it
+   * needs.
    */
   @Test
   void a_place_that_the_air_alone_makes_too_humid_does_not_meet() {

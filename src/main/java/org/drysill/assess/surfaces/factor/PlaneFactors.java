@@ -46,7 +46,8 @@ final class PlaneFactors {
             place,
             factor,
             Basis.CALCULATED,
-            () -> PlaneWorking.ofU(
+            () ->
+                PlaneWorking.ofU(
                     given, within, film, film(FilmUse.OUTSIDE), PlaceFactors.DEFINITION)),
         FactorSource.U_VALUE,
         !plane,
@@ -100,7 +101,10 @@ final class PlaneFactors {
     Range factor = PlaneFactor.ofU(u, film.range().likely(), film.range(), outside());
     return new TemperatureFactor(
         PlaceFactors.figure(
-            place, factor, Basis.CALCULATED, () -> PlaneWorking.ofPane(u, basis, film, film(FilmUse.OUTSIDE), from)),
+            place,
+            factor,
+            Basis.CALCULATED,
+            () -> PlaneWorking.ofPane(u, basis, film, film(FilmUse.OUTSIDE), from)),
         source,
         false,
         PlaceFactors.withRefusals(why, read),

@@ -58,8 +58,9 @@ class LoggedSurfacesTest {
   }
 
   /**
-   * Frost: 4 °C indoors, -11 °C outdoors, the corner at -2 °C, where 517 Pa saturate over ice and 528
-   * over water (ISO 13788, Annex E, as in every other year and month). 64.3 % of 813 Pa is 523 Pa.
+   * Frost: 4 °C indoors, -11 °C outdoors, the corner at -2 °C, where 517 Pa saturate over ice and
+   * 528 over water (ISO 13788, Annex E, as in every other year and month). 64.3 % of 813 Pa is 523
+   * Pa.
    */
   @Test
   void below_freezing_a_surface_is_wet_from_saturation_over_ice() {
@@ -113,8 +114,7 @@ class LoggedSurfacesTest {
   }
 
   private static IndoorVapours vapours(Home home, LogsResult logs) {
-    return IndoorVapours.of(
-        home, HumidityAssessor.assess(home, ReadingRules.bundled()), logs);
+    return IndoorVapours.of(home, HumidityAssessor.assess(home, ReadingRules.bundled()), logs);
   }
 
   /** 50 % of 2337 Pa less 80 % of 872 Pa. */
