@@ -30,7 +30,7 @@ public record MonthlyClimate(
             about = "Mean relative humidity of each month, over water",
             dimension = Dimension.RELATIVE_HUMIDITY,
             unit = "%",
-            min = 0,
+            min = 1,
             max = 100,
             size = 12,
             required = true,

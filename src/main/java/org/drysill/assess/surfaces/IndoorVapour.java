@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
+import org.drysill.physics.Bounds;
 import org.drysill.physics.Range;
 import org.drysill.physics.moisture.HumidityClass;
 import org.drysill.reference.Citation;
@@ -43,12 +44,13 @@ public record IndoorVapour(
    * The excess [Pa] at another outdoor temperature, for the same moisture load and air: with the
    * shape of the humidity classes of ISO 13788:2012, Annex A (memory), constant up to 0 °C and
    * falling in a line to nothing at 20 °C. Air that is drier indoors than outdoors is not carried
-   * on: its excess counts as 0.
+   * on: its excess counts as 0. Where it was read at 20 °C or more outdoors nothing follows from it,
+   * and it must not be asked ({@link #isTooWarm}).
    *
    * @param celsius outdoor temperature [°C]
    */
   public Range excessAt(double celsius) {
-    double scale = shape(celsius) / shape(outdoor);
+    double scale = shape(celsius) / Bounds.above("shape of the excess as read", shape(outdoor), 0);
     return new Range(
         Math.max(0, excess.low() * scale),
         Math.max(0, excess.likely() * scale),

@@ -62,14 +62,24 @@ record NowFigures(String place, MeasuredAir air) {
     return new Surface(figure, t -> surface.low(), t -> surface.likely(), t -> surface.high());
   }
 
-  /** A surface that was not read, from its factor and the outdoor reading [°C]. */
+  /**
+   * A surface that was not read, from its factor and the outdoor reading [°C]. Where it is warmer
+   * indoors a higher factor makes it warmer; where it is warmer outdoors, colder.
+   */
   Surface fromFactor(Figure factor, Range outdoor) {
     Range f = factor.value();
-    DoubleUnaryOperator coldest = t -> TemperatureFactor.surfaceCelsius(f.low(), t, outdoor.low());
+    DoubleUnaryOperator coldest =
+        t ->
+            Math.min(
+                TemperatureFactor.surfaceCelsius(f.low(), t, outdoor.low()),
+                TemperatureFactor.surfaceCelsius(f.high(), t, outdoor.low()));
     DoubleUnaryOperator likely =
         t -> TemperatureFactor.surfaceCelsius(f.likely(), t, outdoor.likely());
     DoubleUnaryOperator warmest =
-        t -> TemperatureFactor.surfaceCelsius(f.high(), t, outdoor.high());
+        t ->
+            Math.max(
+                TemperatureFactor.surfaceCelsius(f.low(), t, outdoor.high()),
+                TemperatureFactor.surfaceCelsius(f.high(), t, outdoor.high()));
     Range celsius = air.temperature();
     Figure figure =
         figure(

@@ -243,6 +243,25 @@ class PlacesAndFansTest {
         .contains(Doubt.OUTDOORS_NOT_READ);
   }
 
+  /** At 20 °C and more the excess of a home says nothing of 5 °C; a visit in July is such a one. */
+  @Test
+  void a_visit_in_summer_is_not_carried_to_winter() {
+    String summer = OUTDOOR.replace("5 C", "24 C");
+    for (String then : List.of(OUTDOOR, summer)) {
+      ColdSpotChange change =
+          compare(visit(then, spots(60, corner(""))), visit(summer, spots(80, corner(""))))
+              .coldSpots()
+              .get(0);
+      assertThat(change.sameAir()).isEmpty();
+      assertThat(change.said()).contains("too warm outdoors at one of the visits");
+    }
+    ColdSpotChange late =
+        compare(visit(summer, spots(60, corner(""))), visit(OUTDOOR, spots(60, corner(""))))
+            .coldSpots()
+            .get(0);
+    assertThat(late.sameAir()).isEmpty();
+  }
+
   private static final String FAN =
       "{id: f, kind: intermittent extract, measured_flow: {value: %s l/s, instrument: hood}}";
 

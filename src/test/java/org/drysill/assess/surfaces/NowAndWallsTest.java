@@ -77,6 +77,19 @@ class NowAndWallsTest {
     assertThat(figure.value().high()).isCloseTo(high, within(error));
   }
 
+  /** With 18 °C indoors and 24 °C outdoors the lower factor is the warmer surface. */
+  @Test
+  void where_it_is_warmer_outdoors_a_poorer_surface_is_the_warmer_one() {
+    String keys =
+        "readings: [{temperature: 17.9..18.1 C, humidity: 60 %}]\n"
+            + "cold_spots: [{id: s, kind: lintel, temperature_factor: 0.65..0.75}]";
+    Figure surface =
+        place(assess(home("{temperature: 23.9..24.1 C}", keys)), "s").now().orElseThrow().surface();
+    assertThat(surface.value().low()).isCloseTo(23.9 - 0.75 * 6, within(1e-9));
+    assertThat(surface.likely()).isCloseTo(24 - 0.7 * 6, within(1e-9));
+    assertThat(surface.value().high()).isCloseTo(24.1 - 0.65 * 6, within(1e-9));
+  }
+
   @Test
   void an_assumed_factor_makes_an_assumed_surface() {
     String keys = AIR + "cold_spots: [{id: s, kind: lintel}]";

@@ -23,7 +23,7 @@ public final class ColdSpots {
   /** Compares the places of two visits, with the air of the rooms of both. */
   public ColdSpots(
       VisitFacts before, VisitFacts after, List<AirChange> rooms, Mould mould, ChangeRules rules) {
-    this.sameAir = new SameAir(before, after, rooms, rules.referenceAir());
+    this.sameAir = new SameAir(before, after, rooms, rules);
     this.before = before;
     this.after = after;
     this.mould = mould;
@@ -55,8 +55,14 @@ public final class ColdSpots {
         same,
         area,
         marginSaid(marginBefore, marginAfter)
-            + same.map(ColdSpots::sameSaid).orElse("")
+            + same.map(ColdSpots::sameSaid).orElseGet(() -> notSaid(earlier, later))
             + area.map(ColdSpots::mouldSaid).orElse(""));
+  }
+
+  private String notSaid(ColdPlace earlier, ColdPlace later) {
+    return sameAir.isTooWarm(earlier, later)
+        ? " It was too warm outdoors at one of the visits to bring both to the same air."
+        : "";
   }
 
   private static Optional<Figure> margin(ColdPlace place, String when) {

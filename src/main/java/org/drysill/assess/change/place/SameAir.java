@@ -3,6 +3,7 @@ package org.drysill.assess.change.place;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Unit;
@@ -20,6 +21,7 @@ import org.drysill.assess.surfaces.factor.FactorSource;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.HumidityReference;
 import org.drysill.physics.air.MoistAir;
+import org.drysill.reference.readings.ChangeRules;
 import org.drysill.reference.readings.ReferenceAir;
 
 /** Brings a surface of two visits to the same outdoor and room air. */
@@ -28,16 +30,21 @@ final class SameAir {
   private final VisitFacts after;
   private final List<AirChange> rooms;
   private final ReferenceAir rules;
+  private final double warmest;
 
   /** With the air of the rooms of both visits. */
-  SameAir(VisitFacts before, VisitFacts after, List<AirChange> rooms, ReferenceAir rules) {
+  SameAir(VisitFacts before, VisitFacts after, List<AirChange> rooms, ChangeRules rules) {
     this.before = before;
     this.after = after;
     this.rooms = rooms;
-    this.rules = rules;
+    this.rules = rules.referenceAir();
+    this.warmest = rules.warmestOutdoors().value();
   }
 
-  /** Empty where the air of the room is not known at both visits. */
+  /**
+   * Empty where the air of the room is not known at both visits, or where it was so warm outdoors
+   * at one of them that its excess says nothing of colder air.
+   */
   Optional<SameAirChange> change(ColdPlace earlier, ColdPlace later) {
     return rooms.stream()
         .filter(room -> room.id().equals(later.room()))
@@ -47,12 +54,25 @@ final class SameAir {
                 before
                     .vapour()
                     .of(earlier.room())
+                    .filter(this::saysSomething)
                     .flatMap(
                         was ->
                             after
                                 .vapour()
                                 .of(later.room())
+                                .filter(this::saysSomething)
                                 .map(is -> change(earlier, later, room, was, is))));
+  }
+
+  /** True where it was too warm for it at one of the visits. */
+  boolean isTooWarm(ColdPlace earlier, ColdPlace later) {
+    return Stream.of(before.vapour().of(earlier.room()), after.vapour().of(later.room()))
+        .flatMap(Optional::stream)
+        .anyMatch(vapour -> !saysSomething(vapour));
+  }
+
+  private boolean saysSomething(IndoorVapour vapour) {
+    return !vapour.isTooWarm(warmest);
   }
 
   private SameAirChange change(
