@@ -1,6 +1,5 @@
 package org.drysill.options.money;
 
-import java.util.function.ToDoubleFunction;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.physics.Range;
@@ -21,19 +20,17 @@ record AirSide(
     Measure measure, Figure first, Figure heat, Figure electricity, Range upkeep, Figure annual) {
   /**
    * First cost and replacements as equal yearly payments, CI·A [currency/a], each end of the first
-   * cost by itself.
+   * cost by itself. At a rate below 0 what outlasts the horizon may be worth more then than it cost.
    */
   Range payments(MoneyFacts money) {
-    return new Range(
-        payments(Range::low, money), payments(Range::likely, money), payments(Range::high, money));
-  }
-
-  private double payments(ToDoubleFunction<Range> end, MoneyFacts money) {
-    return new GlobalCost(
-            end.applyAsDouble(first.value()),
-            measure.lifeYears(),
-            money.horizon().likely(),
-            money.discountRate().likely())
-        .perYear(0);
+    return first
+        .value()
+        .times(
+            new GlobalCost(
+                    1,
+                    measure.lifeYears(),
+                    money.horizon().likely(),
+                    money.discountRate().likely())
+                .perYear(0));
   }
 }

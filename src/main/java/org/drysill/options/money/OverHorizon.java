@@ -1,7 +1,6 @@
 package org.drysill.options.money;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
@@ -17,7 +16,9 @@ import org.drysill.reference.How;
 
 /**
  * First and yearly cost over the horizon: as one sum of today, and as equal yearly payments. The
- * ends pair the lowest price with the lowest running cost, and the highest with the highest.
+ * ends pair the lowest price with the lowest running cost, and the highest with the highest. At a
+ * rate below 0 the value that is left of what outlasts the horizon may be worth more today than its
+ * price: then the dearer one is the lower end.
  */
 record OverHorizon(MoneyFacts money, int lifeYears, Figure first, Figure running) {
   private static final Citation GLOBAL_COST =
@@ -67,18 +68,21 @@ record OverHorizon(MoneyFacts money, int lifeYears, Figure first, Figure running
         -cost.finalValue() * PresentValue.discountFactor(rate, horizon));
   }
 
+  /** The sums rise with what it costs in a year; below a rate of 0 not always with the price. */
   private Range each(Sum sum) {
-    return new Range(at(Range::low, sum), at(Range::likely, sum), at(Range::high, sum));
+    Range price = first.value();
+    Range yearly = running.value();
+    return new Range(
+        Math.min(at(price.low(), yearly.low(), sum), at(price.high(), yearly.low(), sum)),
+        at(price.likely(), yearly.likely(), sum),
+        Math.max(at(price.low(), yearly.high(), sum), at(price.high(), yearly.high(), sum)));
   }
 
-  private double at(ToDoubleFunction<Range> end, Sum sum) {
-    GlobalCost cost =
+  private double at(double price, double yearly, Sum sum) {
+    return sum.of(
         new GlobalCost(
-            end.applyAsDouble(first.value()),
-            lifeYears,
-            money.horizon().likely(),
-            money.discountRate().likely());
-    return sum.of(cost, end.applyAsDouble(running.value()));
+            price, lifeYears, money.horizon().likely(), money.discountRate().likely()),
+        yearly);
   }
 
   private List<Input> inputs() {

@@ -117,7 +117,10 @@ record PaybackWords(OptionDefaults defaults, String currency) {
     if (years >= century.low() && years <= century.high()) {
       return "about a century";
     }
-    return years < 1 ? "less than a year" : whole(Math.ceil(years)) + " years";
+    if (years < 1) {
+      return "less than a year";
+    }
+    return years == 1 ? "a year" : whole(Math.ceil(years)) + " years";
   }
 
   private static String between(Range years, double worst) {

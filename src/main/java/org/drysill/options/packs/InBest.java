@@ -51,8 +51,7 @@ record InBest(Packages packages, Candidates candidates, Purse purse, FlowText fl
     int months = first.mould() - with.mould();
     if (months > 0) {
       return "added to package A it would end "
-          + months
-          + (months == 1 ? " month" : " months")
+          + months(months)
           + " more and "
           + money;
     }
@@ -65,8 +64,12 @@ record InBest(Packages packages, Candidates candidates, Purse purse, FlowText fl
     }
     int dry = first.wet() - with.wet();
     return dry > 0
-        ? "added to package A it would only dry glass, in " + dry + " months, and " + money
+        ? "added to package A it would only dry glass, in " + months(dry) + ", and " + money
         : "added to package A it would end nothing more and " + money;
+  }
+
+  private static String months(int number) {
+    return number + (number == 1 ? " month" : " months");
   }
 
   private static String lower(String title) {

@@ -61,14 +61,18 @@ record PackReasons(
             + months(value.wet())
             + " with wet glass, summed over windows, and the wettest";
     return Optional.of(
-        mornings.likely() == 0
+        Math.round(mornings.likely()) == 0
             ? months + " window is likely wet on no morning of the year."
             : months
                 + " window is seen to be wet on "
-                + Math.round(mornings.likely())
-                + " mornings a year"
+                + mornings(Math.round(mornings.likely()))
+                + " a year"
                 + between(mornings)
                 + ".");
+  }
+
+  private static String mornings(long number) {
+    return number + (number == 1 ? " morning" : " mornings");
   }
 
   private static String between(Range mornings) {

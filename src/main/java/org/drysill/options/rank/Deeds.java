@@ -75,9 +75,7 @@ record Deeds(FlowText flows) {
 
   private static String months(Range ended, int all) {
     return whole(ended.likely())
-        + " of the "
-        + all
-        + " months"
+        + (all == 1 ? " of 1 month" : " of the " + all + " months")
         + (ended.isSpread() ? " (" + whole(ended.low()) + " to " + whole(ended.high()) + ")" : "");
   }
 

@@ -14,9 +14,12 @@ import org.drysill.report.block.Section;
 
 /** What was taken for granted: its name, its value, where the value comes from. */
 final class AssumedSection implements BriefChapter {
-  /** A number, one with its error, or both ends of a range. */
+  private static final String PLAIN = "\\d+(?:[.,]\\d+)*";
+
+  /** A number, one with its error or with its bounds behind it, or both ends of a range. */
   private static final Pattern NUMBER =
-      Pattern.compile("(?<![\\p{L}\\d])\\d+(?:[.,]\\d+)*(?:(?:\\.\\.|\\s±\\s)\\d+(?:[.,]\\d+)*)?");
+      Pattern.compile(
+          "(?<![\\p{L}\\d])%1$s(?:(?:\\.\\.|\\s±\\s)%1$s| \\(%1$s to %1$s\\))?".formatted(PLAIN));
 
   @Override
   public Optional<Section> write(BriefDesk desk) {
@@ -72,16 +75,21 @@ final class AssumedSection implements BriefChapter {
     String[] gaps = Stream.concat(numbers, Stream.of(currency)).toArray(String[]::new);
     return Keys.of("taken", assumption.id(), key -> desk.phrases().find(key).isPresent())
         .map(keys -> desk.say(keys.key(), gaps))
-        .or(() -> desk.phrases().find("value." + assumption.assumed().replace(' ', '-')))
+        .or(() -> desk.phrases().find("value." + slug(assumption.assumed()), gaps))
         .orElseGet(() -> spanned(desk, assumption.assumed()));
   }
 
-  /** A range is written with two dots in data files; some values hold at a pressure. */
+  /** Such as {@code #-loads-a-week}: values that differ in their numbers share their words. */
+  private static String slug(String assumed) {
+    return NUMBER.matcher(assumed).replaceAll("#").replace(' ', '-');
+  }
+
+  /** A range is written with two dots in data files, bounds with a word; some hold at a pressure. */
   private static String spanned(BriefDesk desk, String written) {
     return desk.numbers()
         .marked(
             written
-                .replaceAll("(?<=\\d)\\.\\.(?=\\d)", " " + desk.say("number.to") + " ")
+                .replaceAll("(?<=\\d)(?:\\.\\.| to )(?=\\d)", " " + desk.say("number.to") + " ")
                 .replace(" at ", " " + desk.say("number.at") + " "));
   }
 }

@@ -73,7 +73,7 @@ final class ColdSection implements BriefChapter {
         Cells.text(Months.of(desk, place.months().monthsAtRisk())),
         mould
             .map(f -> year(desk, "cold.index", f))
-            .or(() -> mornings.map(f -> year(desk, "cold.mornings", f)))
+            .or(() -> mornings.map(f -> year(desk, isOne(desk, f) ? "cold.morning" : "cold.mornings", f)))
             .orElse(Cells.text(Cells.NOTHING)),
         Compared.verdict(desk, place.requirement().verdict()));
   }
@@ -97,6 +97,10 @@ final class ColdSection implements BriefChapter {
 
   private static Cell year(BriefDesk desk, String key, Figure figure) {
     return marked(desk, figure, desk.say(key, desk.numbers().plain(figure)));
+  }
+
+  private static boolean isOne(BriefDesk desk, Figure figure) {
+    return desk.numbers().plain(figure).equals("1");
   }
 
   private static Cell marked(BriefDesk desk, Figure figure, String words) {

@@ -79,7 +79,8 @@ final class CostPartsChart {
   }
 
   private String years() {
-    return Math.round(money.horizon().likely()) + " years";
+    long years = Math.round(money.horizon().likely());
+    return years + (years == 1 ? " year" : " years");
   }
 
   private static String greatest(CostParts parts) {

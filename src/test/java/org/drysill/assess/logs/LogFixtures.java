@@ -130,6 +130,15 @@ public final class LogFixtures {
 
   /** The same with outdoor readings in flow style. */
   public static Home home(String outdoor) {
+    return home(outdoor, 2.5);
+  }
+
+  /** The same with a finer hygrometer, by its error in percentage points. */
+  public static Home homeWithin(double points) {
+    return home("", points);
+  }
+
+  private static Home home(String outdoor, double points) {
     return HomeFixtures.of(
         HomeFixtures.read(
             """
@@ -137,7 +146,7 @@ public final class LogFixtures {
             visit:
               date: 2026-01-22
               instruments:
-                - {id: th1, kind: thermo-hygrometer, temperature_accuracy: 0.4 K, humidity_accuracy: 2.5 %, co2_accuracy: 50 ppm}
+                - {id: th1, kind: thermo-hygrometer, temperature_accuracy: 0.4 K, humidity_accuracy: POINTS %, co2_accuracy: 50 ppm}
             dwelling: {jurisdiction: england, floor_area: 84 m2}
             outdoor_readings: [OUTDOOR]
             rooms:
@@ -147,7 +156,8 @@ public final class LogFixtures {
                 cold_spots: [{id: corner, kind: external corner, temperature_factor: 0.6}]
               - {id: bed, use: bedroom, floor_area: 10 m2}
             """
-                .replace("OUTDOOR", outdoor)));
+                .replace("OUTDOOR", outdoor)
+                .replace("POINTS", Double.toString(points))));
   }
 
   /** What logs of the living room and outdoors say. */

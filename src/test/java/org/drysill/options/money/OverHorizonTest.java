@@ -89,6 +89,20 @@ class OverHorizonTest {
     assertThat(fan(0, 450, 30).annualCost(FIGURES).likely()).isCloseTo(67.5, within(1e-9));
   }
 
+  /** Of 60 years 40 are left after 20: V = 2/3 of the price, worth 0.95^−20 = 2.79 times as much. */
+  @Test
+  void below_a_rate_of_0_the_dearer_may_cost_less() {
+    OverHorizon range =
+        horizon(money(-0.05), 60, new Range(300, 450, 900), Range.exactly(0));
+    double factor = 1 - 2 / 3.0 * Math.pow(0.95, -20);
+    assertThat(factor).isNegative();
+    Range cost = range.globalCost(FIGURES).value();
+    assertThat(cost.low()).isCloseTo(900 * factor, within(1e-9));
+    assertThat(cost.likely()).isCloseTo(450 * factor, within(1e-9));
+    assertThat(cost.high()).isCloseTo(300 * factor, within(1e-9));
+    assertThat(range.annualCost(FIGURES).value().low()).isLessThan(0);
+  }
+
   @Test
   void ends_pair_low_with_low_and_high_with_high() {
     OverHorizon range = horizon(money(0.035), 12, new Range(300, 450, 900), new Range(20, 30, 50));

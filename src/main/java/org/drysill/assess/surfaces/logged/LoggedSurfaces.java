@@ -1,6 +1,7 @@
 package org.drysill.assess.surfaces.logged;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import org.drysill.assess.logs.Trace;
 import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.physics.Range;
 import org.drysill.physics.air.Iso13788Vapour;
+import org.drysill.physics.surface.TemperatureFactor;
 import org.drysill.reference.Sourced;
 
 /**
@@ -65,9 +67,9 @@ public final class LoggedSurfaces {
     Trace trace = room.trace();
     Range hours =
         new Range(
-            hours(trace, factor.high(), -error, limit),
-            hours(trace, factor.likely(), 0, limit),
-            hours(trace, factor.low(), error, limit));
+            hours(trace, i -> Math.max(surface(trace, i, factor.low()), surface(trace, i, factor.high())), -error, limit),
+            hours(trace, i -> surface(trace, i, factor.likely()), 0, limit),
+            hours(trace, i -> Math.min(surface(trace, i, factor.low()), surface(trace, i, factor.high())), error, limit));
     String percent = String.format(Locale.ROOT, "%.0f %%", 100 * limit);
     return new Figure(
         "log.surface." + place.id() + "." + word,
@@ -98,13 +100,18 @@ public final class LoggedSurfaces {
                         + ". Bounds: bounds of f and the hygrometer's error together.")));
   }
 
-  private static double hours(Trace trace, double factor, double error, double limit) {
-    return trace.hours(i -> trace.isPaired(i) && reaches(trace, i, factor, error, limit));
+  private static double hours(
+      Trace trace, IntToDoubleFunction surface, double error, double limit) {
+    return trace.hours(
+        i -> trace.isPaired(i) && reaches(trace, i, surface.applyAsDouble(i), error, limit));
   }
 
-  private static boolean reaches(Trace trace, int i, double factor, double error, double limit) {
-    double surface =
-        trace.outdoorCelsius(i) + factor * (trace.celsius(i) - trace.outdoorCelsius(i));
+  /** Where it is warmer outdoors than in the room a higher factor makes a surface colder [°C]. */
+  private static double surface(Trace trace, int i, double factor) {
+    return TemperatureFactor.surfaceCelsius(factor, trace.celsius(i), trace.outdoorCelsius(i));
+  }
+
+  private static boolean reaches(Trace trace, int i, double surface, double error, double limit) {
     double pressure =
         trace.pressurePa(i) * Math.max(0, trace.humidity(i) + error) / trace.humidity(i);
     return pressure >= limit * Iso13788Vapour.saturationPressurePa(surface);

@@ -258,7 +258,13 @@ final class Leaks {
         : List.of(
             new Assumption(
                 "ventilation.ventilators",
-                "background ventilators at " + unseen + " of " + windows().size() + " windows",
+                windows().size() == 1
+                    ? "a background ventilator at the only window"
+                    : "background ventilators at "
+                        + unseen
+                        + " of "
+                        + windows().size()
+                        + " windows",
                 "none, and up to " + defaults.ventilators().notLookedAt().written() + " at each",
                 "The survey does not say whether there are any.",
                 "Look at the head of each window frame and note the equivalent area of its ventilator,"

@@ -73,6 +73,25 @@ class LoggedSurfacesTest {
     assertThat(surfaces(home, logs).get(0).wet().likely()).isCloseTo(24, within(1e-9));
   }
 
+  /**
+   * 18 °C indoors, 24 °C outdoors: a factor of 0.55 is 20.7 °C, 0.6 is 20.4 and 0.65 is 20.1. The
+   * 1918 Pa of 93 % are 80.0 % at 20.4 °C, and at 20.1 °C, where 2352 Pa saturate, 81.5 %: the
+   * poorer surface is the warmer and drier one.
+   */
+  @Test
+  void where_it_is_warmer_outdoors_a_better_surface_is_moist_for_longer() {
+    Home home = LogFixtures.homeWithin(0.5);
+    LogsResult logs =
+        LogFixtures.assess(
+            home,
+            LogFixtures.from("2026-07-05T00:00", 600).hours(12, 18, 92.5).hours(12, 18, 99),
+            LogFixtures.from("2026-07-05T00:00", 600).hours(24, 24, 60));
+    LoggedSurface corner = surfaces(home, logs).get(0);
+    assertThat(corner.moist().value().low()).isCloseTo(12, within(1e-9));
+    assertThat(corner.moist().likely()).isCloseTo(12, within(1e-9));
+    assertThat(corner.moist().value().high()).isCloseTo(24, within(1e-9));
+  }
+
   /** 72 % is wet at the corner at 5 °C outdoors; four of the twelve hours lack outdoor air. */
   @Test
   void hours_without_outdoor_air_do_not_count() {
