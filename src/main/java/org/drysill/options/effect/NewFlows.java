@@ -76,7 +76,9 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
 
   private NewFlow declared(Candidate candidate, AirEffect air, Fan fan) {
     return new NewFlow(
-        fan.declaredFlow().orElseThrow().range().times(basis.defaults().repairedFlow().range()),
+        atLeastToday(
+            fan,
+            fan.declaredFlow().orElseThrow().range().times(basis.defaults().repairedFlow().range())),
         share(candidate, air),
         Basis.DECLARED,
         air.source(),
@@ -84,6 +86,21 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
             .room()
             .flatMap(r -> ExtractRates.of(assessment.ventilation().rules(), r, mode(fan), at(fan)))
             .map(ExtractRates.Asked::flow));
+  }
+
+  /** What stands in the way of the air is taken away: no fan moves less for that than it did. */
+  private Range atLeastToday(Fan fan, Range mended) {
+    return assessment
+        .ventilation()
+        .fan(fan.id())
+        .map(today -> today.running().value())
+        .map(
+            today ->
+                new Range(
+                    Math.max(today.low(), mended.low()),
+                    Math.max(today.likely(), mended.likely()),
+                    Math.max(today.high(), mended.high())))
+        .orElse(mended);
   }
 
   private static ExtractMode mode(Fan fan) {
