@@ -16,6 +16,9 @@ import org.drysill.physics.layers.MonthWater;
 
 /** The figures of a year with their workings. */
 final class YearFigures {
+  /** Less than this is nothing in three digits [kg/m²]. */
+  private static final double LEAST_SHOWN = 0.0005;
+
   private static final int MONTHS = 12;
 
   private final String id;
@@ -79,25 +82,27 @@ final class YearFigures {
     String start =
         year.verdict() == Iso13788Element.Verdict.NONE
             ? "At the likely values no water settles in any month."
-            : "From a dry wall, in kg/m²: " + changes(months) + ".";
+            : changes(months);
     return start
         + " The bounds are the driest and the wettest case within the ranges of the layers, of the"
         + " indoor moisture and of the climate.";
   }
 
-  /** What each month adds or takes, as far as it does. */
+  /** What each month adds or takes, as far as it shows in three digits. */
   private String changes(int months) {
     List<String> changes = new ArrayList<>();
     double before = 0;
     for (int i = 0; i < months; i++) {
       double change = stored(i) - before;
       before = stored(i);
-      if (change != 0) {
+      if (Math.abs(change) >= LEAST_SHOWN) {
         String month = MonthNames.of((year.first() + i) % MONTHS + 1);
         changes.add(String.format(Locale.ROOT, "%s %+.3f", month, change));
       }
     }
-    return String.join(", ", changes).replace('-', '\u2212');
+    return changes.isEmpty()
+        ? "From a dry wall less than 0.001 kg/m² settles in any month."
+        : "From a dry wall, in kg/m²: " + String.join(", ", changes).replace('-', '\u2212') + ".";
   }
 
   /** What settles in the worst month at the wettest plane; empty where nothing does. */

@@ -63,6 +63,17 @@ class ElementFiguresTest {
     return wall(home(8, layers), vapour(Range.exactly(excess))).year().worst();
   }
 
+  /** A tenth of a pascal above what keeps it dry: some hundredths of a gram. */
+  @Test
+  void water_that_does_not_show_in_three_digits_is_no_list_of_noughts() {
+    String[] layers = {BOARD, WOOL, "{material: foil}", BRICK};
+    double dry = wall(layers).dryBelow().orElseThrow().likely();
+    WallYear year = wall(home(0, layers), vapour(Range.exactly(dry + 0.1))).year();
+    assertThat(year.highest().likely()).isBetween(1e-9, 5e-4);
+    assertThat(year.highest().working().note().orElseThrow())
+        .startsWith("From a dry wall less than 0.001 kg/m² settles in any month.");
+  }
+
   @Test
   void masonry_on_both_sides_takes_the_water_up() {
     Finding content =
