@@ -12,7 +12,7 @@ import org.drysill.yaml.RecordParts;
 
 /** Goes through results down to their last number and tells what cannot be one. */
 final class EveryNumber {
-  private final Map<Object, Object> seen = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Object> seen = new IdentityHashMap<>();
   private final List<String> faults = new ArrayList<>();
 
   private EveryNumber() {}
