@@ -38,12 +38,17 @@ class OddHomesTest {
     ANYTHING_INDOORS(
         h ->
             h.replaceAll(
-                "temperature: (18|20) C, humidity: \\d+ %", "temperature: 0..40 C, humidity: 0..100 %")),
-    WARMER_OUTDOORS(h -> with(h, "temperature: 5 C, humidity: 85 %", "temperature: 24 C, humidity: 60 %")),
+                "temperature: (18|20) C, humidity: \\d+ %",
+                "temperature: 0..40 C, humidity: 0..100 %")),
+    WARMER_OUTDOORS(
+        h -> with(h, "temperature: 5 C, humidity: 85 %", "temperature: 24 C, humidity: 60 %")),
     EXACT(
         h ->
             with(
-                with(h, "accuracy: 0.4 K, humidity_accuracy: 2.5 %", "accuracy: 0 K, humidity_accuracy: 0 %"),
+                with(
+                    h,
+                    "accuracy: 0.4 K, humidity_accuracy: 2.5 %",
+                    "accuracy: 0 K, humidity_accuracy: 0 %"),
                 "flow_accuracy: 5 %",
                 "flow_accuracy: 0 %")),
     UNREAD(h -> h.replaceAll("(?m)^ *readings: .*\\n", "")),
@@ -52,10 +57,14 @@ class OddHomesTest {
     DEAD_FANS(
         h ->
             with(
-                with(h, "kind: intermittent extract, measured", "kind: fitted but not working, measured"),
+                with(
+                    h,
+                    "kind: intermittent extract, measured",
+                    "kind: fitted but not working, measured"),
                 "6 l/s",
                 "0 l/s")),
-    FANS_OF_NOTHING(h -> with(with(h, "value: 6 l/s", "value: 0 l/s"), "power: 30 W", "power: 0 W")),
+    FANS_OF_NOTHING(
+        h -> with(with(h, "value: 6 l/s", "value: 0 l/s"), "power: 30 W", "power: 0 W")),
     TORN_BY_A_FAN(h -> with(h, "value: 6 l/s", "value: 1000 l/s")),
     AIRTIGHT(h -> with(h, "n50: 2 /h", "n50: 0.05 /h")),
     ANYTHING_LEAKS(h -> with(h, "n50: 2 /h", "n50: 0.05..60 /h")),
@@ -65,15 +74,31 @@ class OddHomesTest {
     BARE_PANES(h -> with(h, "glazing: double 16 mm", "u_value: 5.8")),
     PANES_LIKE_WALLS(h -> with(h, "glazing: double 16 mm", "u_value: 0.5")),
     FREE_ENERGY(h -> with(h, "electricity: 0.27 /kWh, heat: 0.06 /kWh", "electricity: 0, heat: 0")),
-    DEAR_ENERGY(h -> with(h, "electricity: 0.27 /kWh, heat: 0.06 /kWh", "electricity: 90, heat: 90")),
-    ONE_YEAR(h -> with(h, "discount_rate: 3.5 %, horizon: 20 y", "discount_rate: 0 %, horizon: 1 y")),
+    DEAR_ENERGY(
+        h -> with(h, "electricity: 0.27 /kWh, heat: 0.06 /kWh", "electricity: 90, heat: 90")),
+    ONE_YEAR(
+        h -> with(h, "discount_rate: 3.5 %, horizon: 20 y", "discount_rate: 0 %, horizon: 1 y")),
     MONEY_GROWS_LATER(h -> with(h, "discount_rate: 3.5 %", "discount_rate: -5 %")),
     NO_MONEY(h -> h + "options: {budget: 0}\n"),
-    DRY_MONTHS(h -> h.replaceAll("humidity: \\[85[^]]*]", "humidity: [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1]")),
-    FROST(h -> h.replaceAll("temperature: \\[5[^]]*]", "temperature: [-40, -40, -30, -20, -10, 0, 0, 0, -10, -20, -30, -40]")),
-    TROPICS(h -> h.replaceAll("temperature: \\[5[^]]*]", "temperature: [35, 35, 35, 35, 35, 35, 35, 35, 35, 35, 35, 35]")),
+    DRY_MONTHS(
+        h ->
+            h.replaceAll(
+                "humidity: \\[85[^]]*]", "humidity: [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1]")),
+    FROST(
+        h ->
+            h.replaceAll(
+                "temperature: \\[5[^]]*]",
+                "temperature: [-40, -40, -30, -20, -10, 0, 0, 0, -10, -20, -30, -40]")),
+    TROPICS(
+        h ->
+            h.replaceAll(
+                "temperature: \\[5[^]]*]",
+                "temperature: [35, 35, 35, 35, 35, 35, 35, 35, 35, 35, 35, 35]")),
     TINY(h -> h.replaceAll("floor_area: (26|14|4|8) m2", "floor_area: 1 m2")),
-    HUGE(h -> h.replaceAll("floor_area: (26|14|4|8) m2", "floor_area: 1000 m2").replace("floor_area: 48 m2", "floor_area: 5000 m2"));
+    HUGE(
+        h ->
+            h.replaceAll("floor_area: (26|14|4|8) m2", "floor_area: 1000 m2")
+                .replace("floor_area: 48 m2", "floor_area: 5000 m2"));
 
     private final String survey;
 

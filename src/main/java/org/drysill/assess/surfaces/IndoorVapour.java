@@ -44,8 +44,8 @@ public record IndoorVapour(
    * The excess [Pa] at another outdoor temperature, for the same moisture load and air: with the
    * shape of the humidity classes of ISO 13788:2012, Annex A (memory), constant up to 0 °C and
    * falling in a line to nothing at 20 °C. Air that is drier indoors than outdoors is not carried
-   * on: its excess counts as 0. Where it was read at 20 °C or more outdoors nothing follows from it,
-   * and it must not be asked ({@link #isTooWarm}).
+   * on: its excess counts as 0. Where it was read at 20 °C or more outdoors nothing follows from
+   * it, and it must not be asked ({@link #isTooWarm}).
    *
    * @param celsius outdoor temperature [°C]
    */

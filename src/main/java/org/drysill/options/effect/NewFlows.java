@@ -78,7 +78,10 @@ record NewFlows(Assessment assessment, OptionsBasis basis) {
     return new NewFlow(
         atLeastToday(
             fan,
-            fan.declaredFlow().orElseThrow().range().times(basis.defaults().repairedFlow().range())),
+            fan.declaredFlow()
+                .orElseThrow()
+                .range()
+                .times(basis.defaults().repairedFlow().range())),
         share(candidate, air),
         Basis.DECLARED,
         air.source(),

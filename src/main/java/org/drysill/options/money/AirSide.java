@@ -20,17 +20,15 @@ record AirSide(
     Measure measure, Figure first, Figure heat, Figure electricity, Range upkeep, Figure annual) {
   /**
    * First cost and replacements as equal yearly payments, CI·A [currency/a], each end of the first
-   * cost by itself. At a rate below 0 what outlasts the horizon may be worth more then than it cost.
+   * cost by itself. At a rate below 0 what outlasts the horizon may be worth more then than it
+   * cost.
    */
   Range payments(MoneyFacts money) {
     return first
         .value()
         .times(
             new GlobalCost(
-                    1,
-                    measure.lifeYears(),
-                    money.horizon().likely(),
-                    money.discountRate().likely())
+                    1, measure.lifeYears(), money.horizon().likely(), money.discountRate().likely())
                 .perYear(0));
   }
 }

@@ -80,8 +80,7 @@ record OverHorizon(MoneyFacts money, int lifeYears, Figure first, Figure running
 
   private double at(double price, double yearly, Sum sum) {
     return sum.of(
-        new GlobalCost(
-            price, lifeYears, money.horizon().likely(), money.discountRate().likely()),
+        new GlobalCost(price, lifeYears, money.horizon().likely(), money.discountRate().likely()),
         yearly);
   }
 

@@ -50,10 +50,7 @@ record InBest(Packages packages, Candidates candidates, Purse purse, FlowText fl
     String money = (more < 0 ? "save " : "cost ") + purse.words(Math.abs(more)) + " a year";
     int months = first.mould() - with.mould();
     if (months > 0) {
-      return "added to package A it would end "
-          + months(months)
-          + " more and "
-          + money;
+      return "added to package A it would end " + months(months) + " more and " + money;
     }
     double air = first.lacks() - with.lacks();
     if (air > PackOrder.NO_AIR) {

@@ -84,7 +84,9 @@ final class AssumedSection implements BriefChapter {
     return NUMBER.matcher(assumed).replaceAll("#").replace(' ', '-');
   }
 
-  /** A range is written with two dots in data files, bounds with a word; some hold at a pressure. */
+  /**
+   * A range is written with two dots in data files, bounds with a word; some hold at a pressure.
+   */
   private static String spanned(BriefDesk desk, String written) {
     return desk.numbers()
         .marked(

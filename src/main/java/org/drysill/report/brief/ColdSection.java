@@ -73,7 +73,10 @@ final class ColdSection implements BriefChapter {
         Cells.text(Months.of(desk, place.months().monthsAtRisk())),
         mould
             .map(f -> year(desk, "cold.index", f))
-            .or(() -> mornings.map(f -> year(desk, isOne(desk, f) ? "cold.morning" : "cold.mornings", f)))
+            .or(
+                () ->
+                    mornings.map(
+                        f -> year(desk, isOne(desk, f) ? "cold.morning" : "cold.mornings", f)))
             .orElse(Cells.text(Cells.NOTHING)),
         Compared.verdict(desk, place.requirement().verdict()));
   }

@@ -119,7 +119,9 @@ final class ColdPage {
 
   private static Cell mornings(Desk desk, GlassYear glass) {
     String mornings = desk.numbers().spread(glass.wetMornings().value(), Unit.DAYS_PER_YEAR);
-    return Cells.text(mornings + (mornings.equals("1") ? " wet morning a year" : " wet mornings a year"), running(desk.numbers(), glass))
+    return Cells.text(
+            mornings + (mornings.equals("1") ? " wet morning a year" : " wet mornings a year"),
+            running(desk.numbers(), glass))
         .with(List.of(desk.index().mark(glass.wetMornings())));
   }
 

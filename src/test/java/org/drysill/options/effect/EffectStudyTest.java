@@ -204,15 +204,16 @@ class EffectStudyTest {
     assertThat(duct.extract()).singleElement().matches(f -> f.verdict() == Verdict.MEETS);
   }
 
-  /** 24 l/s through the slack duct, 0.9 of 25 l/s are 22.5: straight it moves no less than today. */
+  /**
+   * 24 l/s through the slack duct, 0.9 of 25 l/s are 22.5: straight it moves no less than today.
+   */
   @Test
   void a_mended_duct_takes_no_air_away() {
     String strong = WRECK.replace("measured_flow: {value: 6 l/s", "measured_flow: {value: 24 l/s");
     MeasureEffect duct = effect(strong, "duct-repair", "duct-repair.bath-fan");
     assertThat(duct.runningFlow().orElseThrow().likely() * 1000).isCloseTo(24, within(1e-9));
     assertThat(duct.addedAir().orElseThrow().likely()).isCloseTo(0, within(1e-9));
-    assertThat(duct.runningFlow().orElseThrow().value().high() * 1000)
-        .isGreaterThanOrEqualTo(25);
+    assertThat(duct.runningFlow().orElseThrow().value().high() * 1000).isGreaterThanOrEqualTo(25);
   }
 
   @Test

@@ -89,11 +89,12 @@ class OverHorizonTest {
     assertThat(fan(0, 450, 30).annualCost(FIGURES).likely()).isCloseTo(67.5, within(1e-9));
   }
 
-  /** Of 60 years 40 are left after 20: V = 2/3 of the price, worth 0.95^−20 = 2.79 times as much. */
+  /**
+   * Of 60 years 40 are left after 20: V = 2/3 of the price, worth 0.95^−20 = 2.79 times as much.
+   */
   @Test
   void below_a_rate_of_0_the_dearer_may_cost_less() {
-    OverHorizon range =
-        horizon(money(-0.05), 60, new Range(300, 450, 900), Range.exactly(0));
+    OverHorizon range = horizon(money(-0.05), 60, new Range(300, 450, 900), Range.exactly(0));
     double factor = 1 - 2 / 3.0 * Math.pow(0.95, -20);
     assertThat(factor).isNegative();
     Range cost = range.globalCost(FIGURES).value();

@@ -27,8 +27,7 @@ class EveryKindHasWordsTest {
   @ParameterizedTest
   @EnumSource
   void sources_of_water_do(Language language) {
-    hasWords(
-        language, MoistureSources.bundled().kinds().stream().map(kind -> key("source", kind)));
+    hasWords(language, MoistureSources.bundled().kinds().stream().map(kind -> key("source", kind)));
   }
 
   @ParameterizedTest

@@ -1,9 +1,9 @@
 package org.drysill.assess.surfaces.logged;
 
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Stream;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
@@ -67,9 +67,17 @@ public final class LoggedSurfaces {
     Trace trace = room.trace();
     Range hours =
         new Range(
-            hours(trace, i -> Math.max(surface(trace, i, factor.low()), surface(trace, i, factor.high())), -error, limit),
+            hours(
+                trace,
+                i -> Math.max(surface(trace, i, factor.low()), surface(trace, i, factor.high())),
+                -error,
+                limit),
             hours(trace, i -> surface(trace, i, factor.likely()), 0, limit),
-            hours(trace, i -> Math.min(surface(trace, i, factor.low()), surface(trace, i, factor.high())), error, limit));
+            hours(
+                trace,
+                i -> Math.min(surface(trace, i, factor.low()), surface(trace, i, factor.high())),
+                error,
+                limit));
     String percent = String.format(Locale.ROOT, "%.0f %%", 100 * limit);
     return new Figure(
         "log.surface." + place.id() + "." + word,
