@@ -49,5 +49,10 @@ public record OutdoorClimate(
    * @param windMs mean wind speed at the weather station [m/s], where known
    */
   public record Month(
-      int number, int days, double temperature, Range relativeHumidity, Optional<Double> windMs) {}
+      int number, int days, double temperature, Range relativeHumidity, Optional<Double> windMs) {
+    /** The same air in another month. */
+    Month as(int another, int itsDays) {
+      return new Month(another, itsDays, temperature, relativeHumidity, windMs);
+    }
+  }
 }

@@ -10,6 +10,7 @@ import org.drysill.physics.air.Iso13788Vapour;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
 import org.drysill.reference.climate.ClimateCatalogue;
+import org.drysill.reference.climate.ClimateDefaults;
 import org.drysill.reference.climate.HumidityOver;
 import org.drysill.reference.climate.NearClimate;
 import org.drysill.reference.climate.ReferenceClimate;
@@ -20,6 +21,8 @@ import org.drysill.yaml.Quantity;
 
 /** Finds the outdoor climate of a home: named, tabulated, from a weather file, or assumed. */
 public final class OutdoorClimates {
+  private static final int MONTHS = 12;
+
   private OutdoorClimates() {}
 
   /**
@@ -62,7 +65,7 @@ public final class OutdoorClimates {
           ofFile(weather.orElseThrow(() -> new IllegalArgumentException("weather file not read"))),
           List.of());
     }
-    return near(survey, catalogue).orElseGet(() -> assumed(catalogue, suggested));
+    return near(survey, catalogue).orElseGet(() -> suggested.map(id -> suggested(find(catalogue, id))).orElseGet(() -> assumed(survey, catalogue)));
   }
 
   /** The nearest climate, where the survey says where the home stands and one is near enough. */
@@ -97,21 +100,66 @@ public final class OutdoorClimates {
     return new Resolved(of(reference, Basis.PUBLISHED), humidityAssumption(reference).toList());
   }
 
-  private static Resolved assumed(ClimateCatalogue catalogue, Optional<String> suggested) {
-    ReferenceClimate reference = find(catalogue, suggested.orElse(catalogue.defaults().fallback()));
+  private static Resolved suggested(ReferenceClimate reference) {
+    return assumed(
+        reference,
+        of(reference, Basis.ASSUMED),
+        "the survey names no climate; the rule set suggests this one",
+        reference.temperatureSource());
+  }
+
+  private static Resolved assumed(Survey survey, ClimateCatalogue catalogue) {
+    ClimateDefaults defaults = catalogue.defaults();
+    ReferenceClimate reference = find(catalogue, defaults.fallback());
+    OutdoorClimate north = of(reference, Basis.ASSUMED);
+    return assumed(
+        reference,
+        isSouthern(survey, defaults) ? turned(north) : north,
+        "neither the survey nor the rule set names a climate",
+        defaults.source());
+  }
+
+  private static Resolved assumed(
+      ReferenceClimate reference, OutdoorClimate climate, String why, Citation source) {
     Assumption assumption =
         new Assumption(
             "dwelling.climate",
             "Outdoor climate",
-            reference.name(),
-            suggested.isPresent()
-                ? "the survey names no climate; the rule set suggests this one"
-                : "neither the survey nor the rule set names a climate",
+            climate.name(),
+            why,
             "Name the nearest climate under dwelling.climate, or give a weather file of the place.",
-            suggested.isPresent() ? reference.temperatureSource() : catalogue.defaults().source());
+            source);
     return new Resolved(
-        of(reference, Basis.ASSUMED),
+        climate,
         Stream.concat(Stream.of(assumption), humidityAssumption(reference)).toList());
+  }
+
+  /** By its latitude where the survey gives one, else by its rule set. */
+  private static boolean isSouthern(Survey survey, ClimateDefaults defaults) {
+    return survey
+        .dwelling()
+        .latitude()
+        .map(latitude -> latitude.value() < 0)
+        .orElseGet(
+            () ->
+                survey
+                    .dwelling()
+                    .jurisdiction()
+                    .rules()
+                    .filter(defaults.southern()::contains)
+                    .isPresent());
+  }
+
+  /** A climate of the north for a home in the south: its July in January. */
+  private static OutdoorClimate turned(OutdoorClimate north) {
+    return new OutdoorClimate(
+        north.name() + ", turned by half a year",
+        IntStream.range(0, MONTHS)
+            .mapToObj(i -> north.months().get((i + MONTHS / 2) % MONTHS).as(i + 1, days(i)))
+            .toList(),
+        north.basis(),
+        north.sources(),
+        north.note());
   }
 
   private static Stream<Assumption> humidityAssumption(ReferenceClimate reference) {

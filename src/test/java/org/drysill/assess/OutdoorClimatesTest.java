@@ -89,6 +89,31 @@ class OutdoorClimatesTest {
     assertThat(suggested.assumptions().get(0).source().how()).isNotEqualTo(How.ASSUMPTION);
   }
 
+  /** In the south January is a summer month: the fallback of the north counts from its July on. */
+  @Test
+  void the_fallback_is_turned_for_homes_in_the_south() {
+    OutdoorClimate north = resolve("").climate();
+    Resolved south = resolve(", latitude: -43.5");
+    assertThat(south.climate().months())
+        .extracting(Month::temperature)
+        .startsWith(
+            north.months().get(6).temperature(), north.months().get(7).temperature());
+    assertThat(south.climate().months().get(6).temperature())
+        .isEqualTo(north.months().get(0).temperature());
+    assertThat(south.climate().months()).extracting(Month::days).startsWith(31, 28, 31);
+    assertThat(south.climate().months()).extracting(Month::number).startsWith(1, 2, 3);
+    assertThat(south.assumptions().get(0).assumed())
+        .isEqualTo("United Kingdom, average, turned by half a year");
+    Survey rented =
+        HomeFixtures.survey("new-zealand", "floor_area: 84 m2", "- {id: wc, use: wc}");
+    assertThat(
+            OutdoorClimates.resolve(rented, CATALOGUE, Optional.empty(), Optional.empty())
+                .climate()
+                .months())
+        .isEqualTo(south.climate().months());
+    assertThat(resolve(", latitude: 60").climate().months()).isEqualTo(north.months());
+  }
+
   @Test
   void an_own_table_is_taken_as_it_stands() {
     OutdoorClimate own =
@@ -270,7 +295,7 @@ class OutdoorClimatesTest {
   @Test
   void a_home_far_from_every_climate_takes_none_of_them_for_near() {
     Resolved far = resolve(", latitude: -40 deg, longitude: 175 deg");
-    assertThat(far.climate().name()).isEqualTo("United Kingdom, average");
+    assertThat(far.climate().name()).isEqualTo("United Kingdom, average, turned by half a year");
     assertThat(resolve(", latitude: 52.5 deg").climate().name())
         .isEqualTo("United Kingdom, average");
   }

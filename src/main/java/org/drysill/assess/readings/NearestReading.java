@@ -15,8 +15,8 @@ public final class NearestReading {
 
   /**
    * The candidate nearest in time, the earlier in the list of two equally near ones. A moment
-   * without time of day is as near as any of its day; a reading without moment belongs to the
-   * visit, and so to every other.
+   * without time of day may be any of its day, and a reading without moment belongs to the visit,
+   * and so to every other; both are only taken where none that is known to be near is to be had.
    *
    * @param wanted the moment to be near to
    * @param candidates where to look
@@ -28,7 +28,13 @@ public final class NearestReading {
       Optional<Moment> wanted, List<T> candidates, Function<T, Optional<Moment>> at, double hours) {
     return candidates.stream()
         .filter(c -> hoursApart(wanted, at.apply(c)) <= hours)
-        .min(Comparator.comparingDouble(c -> hoursApart(wanted, at.apply(c))));
+        .min(
+            Comparator.comparing((T c) -> !isTimed(wanted, at.apply(c)))
+                .thenComparingDouble(c -> hoursApart(wanted, at.apply(c))));
+  }
+
+  private static boolean isTimed(Optional<Moment> a, Optional<Moment> b) {
+    return a.flatMap(Moment::time).isPresent() && b.flatMap(Moment::time).isPresent();
   }
 
   private static double hoursApart(Optional<Moment> a, Optional<Moment> b) {

@@ -31,6 +31,15 @@ class NearestReadingTest {
     assertThat(nearest(at(10, 0), List.of(at(9, 30), at(11, 0)))).contains(at(9, 30));
   }
 
+  /** Ten minutes away is nearer than some time of the same day, or than no time at all. */
+  @Test
+  void a_reading_of_a_known_time_goes_before_one_without() {
+    assertThat(nearest(at(10, 0), List.of(day(0), at(10, 10)))).contains(at(10, 10));
+    assertThat(nearest(at(10, 0), List.of(Optional.empty(), at(12, 0), at(11, 0))))
+        .contains(at(11, 0));
+    assertThat(nearest(day(0), List.of(day(0), at(10, 10)))).contains(day(0));
+  }
+
   @Test
   void what_lies_too_far_away_does_not_belong() {
     assertThat(nearest(at(10, 0), List.of(at(13, 1)))).isEmpty();

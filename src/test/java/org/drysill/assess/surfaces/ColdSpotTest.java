@@ -57,6 +57,16 @@ class ColdSpotTest {
   }
 
   @Test
+  void a_reading_in_summer_is_refused_in_words_that_fit() {
+    ReadingFactor reading =
+        read("{surface: 23 C, air: 24 C, outdoor: 30 C}").factor().readings().get(0);
+    assertThat(reading.quality()).isEqualTo(ReadingQuality.REFUSED);
+    assertThat(reading.why())
+        .isEqualTo(
+            "refused: outdoors was 6.0 K warmer than indoors; a factor is read in cold weather");
+  }
+
+  @Test
   void from_five_to_ten_kelvin_a_reading_is_weak() {
     ColdPlace corner = read("{surface: 16 C, air: 20 C, outdoor: 15 C}");
     assertThat(corner.factor().readings().get(0).quality()).isEqualTo(ReadingQuality.WEAK);

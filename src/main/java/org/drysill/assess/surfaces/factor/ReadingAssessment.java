@@ -65,6 +65,11 @@ final class ReadingAssessment {
   }
 
   private Optional<String> objection(Range surface, Range air, Range outdoor, double difference) {
+    if (difference < 0) {
+      return Optional.of(
+          "outdoors was %s K warmer than indoors; a factor is read in cold weather"
+              .formatted(ReadingWords.tenth(-difference)));
+    }
     if (difference < defaults.refusedBelow().likely()) {
       return Optional.of(
           "indoors was only %s K warmer than outdoors; below %s K the errors of the thermometers"

@@ -3,6 +3,7 @@ package org.drysill.assess.ventilation.airing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drysill.assess.AirChanges;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
@@ -11,7 +12,6 @@ import org.drysill.assess.Unit;
 import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.airing.RoomAiring.AtWeather;
-import org.drysill.physics.Airflow;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.How;
@@ -105,18 +105,7 @@ public final class AiringStudy {
   }
 
   private static Figure airChange(Figure flow, RoomFacts room) {
-    double perHour = Airflow.m3PerSecond(1).airChangePerHour(room.volume().likely());
-    return new Figure(
-        flow.id() + ".air_change",
-        flow.name() + ", as air changes",
-        flow.value().times(perHour),
-        Unit.AIR_CHANGE,
-        Basis.CALCULATED,
-        () ->
-            new Working(
-                "n = q / V",
-                List.of(Input.of("q", flow), Input.of("V", room.volume())),
-                List.of(),
-                Optional.empty()));
+    return AirChanges.of(
+        flow.id() + ".air_change", flow.name() + ", as air changes", flow, room.volume());
   }
 }

@@ -30,6 +30,9 @@ final class Leaks {
   /** The pressure difference at which air leakage is stated; EN ISO 9972:2015 [Pa]. */
   private static final double TEST_PA = 50;
 
+  /** Coefficients of the weather are shown in ten-thousandths. */
+  private static final double TEN_THOUSAND = 1e4;
+
   private final Home home;
   private final VentilationDefaults defaults;
   private final Range divisor;
@@ -88,12 +91,7 @@ final class Leaks {
         w ->
             new LeaksByMonth(
                 home.climate().months().stream().map(m -> month(w, m)).toList(),
-                byWeather(
-                    "cold_season",
-                    "air through leaks by warmth and wind, mean of the cold season",
-                    w.coldShare(),
-                    w.season().outdoor(),
-                    w.season().mean(m -> m.windMs().orElseThrow())),
+                coldSeason(w),
                 airChange(
                     "ventilation.leaks.by_divisor",
                     "air through leaks by the rule that divides",
@@ -107,8 +105,9 @@ final class Leaks {
             "month_" + month.number(),
             "air through leaks by warmth and wind in " + name,
             model.share(month),
-            month.temperature(),
-            month.windMs().orElseThrow());
+            "n = n50 × r, with r = A_L / 10 × √(Cs × |Ti − Te| + Cw × U²) and A_L = (4 / 50)^0.65 ×"
+                + " √(ρ / 8) m² for 1 m³/s at 50 Pa",
+            weatherInputs(model, month));
     return new LeaksByMonth.Month(month.number(), airChange, flow(airChange));
   }
 
@@ -117,7 +116,17 @@ final class Leaks {
     return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
   }
 
-  private Figure byWeather(String id, String name, double share, double outdoor, double windMs) {
+  private Figure coldSeason(WeatherLeakage model) {
+    return byWeather(
+        "cold_season",
+        "air through leaks by warmth and wind, mean of the cold season",
+        model.coldShare(),
+        "n = n50 × r, r the mean over the days of the months of the cold season",
+        List.of());
+  }
+
+  private Figure byWeather(
+      String id, String name, double share, String formula, List<Input> weatherInputs) {
     return new Figure(
         "ventilation.leaks." + id,
         name,
@@ -126,31 +135,58 @@ final class Leaks {
         FanFlows.weaker(home.n50().basis(), Basis.CALCULATED),
         () ->
             new Working(
-                "n = n50 × r, with r = A_L × √(Cs × (Ti − Te) + Cw × U²) and A_L = (4 / 50)^0.65 ×"
-                    + " √(ρ / 8) for 1 m³/s at 50 Pa",
-                List.of(
-                    Input.of("n50", home.n50()),
-                    Input.of(
-                        "r",
-                        "share of the flow at 50 Pa",
-                        Range.exactly(share),
-                        Unit.RATIO,
-                        Basis.CALCULATED),
-                    Input.of("Ti", home.setpoint()),
-                    Input.of(
-                        "Te",
-                        "mean outdoor temperature",
-                        Range.exactly(outdoor),
-                        Unit.CELSIUS,
-                        home.climate().basis()),
-                    Input.of(
-                        "U",
-                        "mean wind at the weather station in m/s",
-                        Range.exactly(windMs),
-                        Unit.RATIO,
-                        home.climate().basis())),
+                formula,
+                Stream.concat(
+                        Stream.of(
+                            Input.of("n50", home.n50()),
+                            number("r", "share of the flow at 50 Pa", share, Basis.CALCULATED)),
+                        weatherInputs.stream())
+                    .toList(),
                 List.of(defaults.stackAndWind().source()),
                 defaults.stackAndWind().note()));
+  }
+
+  private List<Input> weatherInputs(WeatherLeakage model, OutdoorClimate.Month month) {
+    Basis climate = home.climate().basis();
+    return List.of(
+        Input.of("Ti", home.setpoint()),
+        Input.of(
+            "Te",
+            "mean outdoor temperature",
+            Range.exactly(month.temperature()),
+            Unit.CELSIUS,
+            climate),
+        number(
+            "U",
+            "mean wind at the weather station in m/s",
+            month.windMs().orElseThrow(),
+            climate),
+        number(
+            "Cs",
+            "stack coefficient in 10⁻⁴ (l/s)²/(cm⁴·K)",
+            model.model().stack() * TEN_THOUSAND,
+            Basis.PUBLISHED),
+        number(
+            "Cw",
+            "wind coefficient in 10⁻⁴ (l/s)²/(cm⁴·(m/s)²)",
+            model.model().wind() * TEN_THOUSAND,
+            Basis.PUBLISHED),
+        number(
+            "ρ", "density of air in kg/m³", defaults.stackAndWind().airDensity(), Basis.PUBLISHED));
+  }
+
+  private Input discharge() {
+    return number(
+        "Cd", "discharge coefficient", defaults.ventilators().discharge(), Basis.PUBLISHED);
+  }
+
+  private Input density() {
+    return number(
+        "ρ", "density of air in kg/m³", defaults.ventilators().airDensity(), Basis.PUBLISHED);
+  }
+
+  private static Input number(String symbol, String name, double value, Basis basis) {
+    return Input.of(symbol, name, Range.exactly(value), Unit.RATIO, basis);
   }
 
   private Figure flow(Figure airChange) {
@@ -173,14 +209,25 @@ final class Leaks {
     return AirChanges.of(id, name, flow, home.volume());
   }
 
-  /** Through background ventilators, counted like leaks; the least is nothing: they may be shut. */
+  /**
+   * Through background ventilators at the pressure of the weather at which the leaks pass what they
+   * are believed to: half of each lets air in and half lets it out, so that
+   *
+   * <pre>½ · Q50 · (w / 50)^n = Q50 / N,   q = ½ · Cd · A · √(2 w / ρ)</pre>
+   *
+   * <p>An opening keeps more of its flow than a crack where the pressure falls, the one by its root,
+   * the other by its power n. The least is nothing: they may be shut.
+   */
   Figure ventilators() {
     Range area = area();
+    Range weather =
+        new Range(
+            weatherPa(divisor.high()), weatherPa(divisor.likely()), weatherPa(divisor.low()));
     Range flow =
         new Range(
             0,
-            at(TEST_PA, area.likely()) / divisor.likely(),
-            at(TEST_PA, area.high()) / divisor.low());
+            at(weather.likely(), area.likely()) / 2,
+            at(weather.high(), area.high()) / 2);
     return new Figure(
         "ventilation.ventilators",
         "air through background ventilators",
@@ -189,7 +236,7 @@ final class Leaks {
         Basis.ASSUMED,
         () ->
             new Working(
-                "q = Cd × A × √(2 × 50 Pa / ρ) / N",
+                "q = Cd × A / 2 × √(2 w / ρ), w = 50 Pa × (2 / N)^(1 / n)",
                 List.of(
                     Input.of(
                         "A",
@@ -197,9 +244,28 @@ final class Leaks {
                         area,
                         Unit.VENT_AREA,
                         Basis.DECLARED),
-                    divisorInput()),
-                List.of(defaults.ventilators().source()),
+                    divisorInput(),
+                    Input.of(
+                        "n",
+                        "exponent of leaks",
+                        Range.exactly(exponent()),
+                        Unit.RATIO,
+                        Basis.PUBLISHED),
+                    Input.of(
+                        "w", "pressure of the weather", weather, Unit.PASCAL, Basis.CALCULATED),
+                    discharge(),
+                    density()),
+                List.of(
+                    defaults.ventilators().source(), defaults.roomAir().leakageExponent().source()),
                 defaults.ventilators().note()));
+  }
+
+  private double weatherPa(double divisor) {
+    return TEST_PA * Math.pow(2 / divisor, 1 / exponent());
+  }
+
+  private double exponent() {
+    return defaults.roomAir().leakageExponent().value();
   }
 
   /** Through background ventilators at the pressure of the definition of their area [m³/s]. */
@@ -221,7 +287,15 @@ final class Leaks {
                         "equivalent area of all ventilators",
                         area,
                         Unit.VENT_AREA,
-                        Basis.DECLARED)),
+                        Basis.DECLARED),
+                    Input.of(
+                        "Δp",
+                        "pressure that defines the area",
+                        Range.exactly(pressure),
+                        Unit.PASCAL,
+                        Basis.PUBLISHED),
+                    discharge(),
+                    density()),
                 List.of(defaults.ventilators().source()),
                 Optional.empty()));
   }

@@ -86,7 +86,19 @@ final class RoomFigures {
                         "free area of the closed door with its edges, or of the open way",
                         Range.exactly(way.areaM2()),
                         Unit.VENT_AREA,
-                        way.kind() == Way.Kind.MEASURED ? Basis.CALCULATED : Basis.ASSUMED)),
+                        way.kind() == Way.Kind.MEASURED ? Basis.CALCULATED : Basis.ASSUMED),
+                    Input.of(
+                        "Cd",
+                        "discharge coefficient",
+                        Range.exactly(defaults.ventilators().discharge()),
+                        Unit.RATIO,
+                        Basis.PUBLISHED),
+                    Input.of(
+                        "ρ",
+                        "density of air in kg/m³",
+                        Range.exactly(defaults.ventilators().airDensity()),
+                        Unit.RATIO,
+                        Basis.PUBLISHED)),
                 List.of(defaults.roomAir().doorEdges().source()),
                 Optional.of("From the balance of all rooms while every fan runs.")));
   }

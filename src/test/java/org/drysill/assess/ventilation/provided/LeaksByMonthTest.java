@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.drysill.assess.Home;
 import org.drysill.assess.OutdoorClimate;
+import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.physics.flow.LblBasicModel;
 import org.drysill.reference.ventilation.StackAndWind;
@@ -83,7 +85,19 @@ class LeaksByMonthTest {
     assertThat(january.airChange().likely()).isCloseTo(0.661, within(0.001));
     assertThat(january.flow().likely()).isCloseTo(share, within(1e-9));
     assertThat(january.airChange().name()).endsWith("in January");
-    assertThat(january.airChange().working().inputs()).hasSize(5);
+    assertThat(january.airChange().working().inputs())
+        .extracting(Input::symbol)
+        .containsExactly("n50", "r", "Ti", "Te", "U", "Cs", "Cw", "ρ");
+    Map<String, Double> in =
+        january.airChange().working().inputs().stream()
+            .collect(Collectors.toMap(Input::symbol, i -> i.value().likely()));
+    double shown =
+        Math.pow(0.08, 0.65)
+            * Math.sqrt(in.get("ρ") / 8)
+            / 10
+            * Math.sqrt(in.get("Cs") * (in.get("Ti") - in.get("Te")) + in.get("Cw") * 16);
+    assertThat(in.get("r")).isCloseTo(shown, within(1e-9));
+    assertThat(leaks.coldSeason().working().formula()).contains("mean over the days");
     assertThat(january.flow().working().inputs()).hasSize(2);
     assertThat(leaks.coldSeason().likely()).isCloseTo(10 * share, within(1e-9));
     assertThat(leaks.byDivisor().likely()).isCloseTo(10 / 16.0, within(1e-9));
