@@ -115,7 +115,7 @@ class BriefTest {
             "Abluft: Küche",
             "Feuchteschutz: kalte Oberflächen sind gefährdet",
             "Wärmerückgewinnung im Betrieb: geringer als angegeben",
-            "Feuchtelast: rund 9,4 (4,3–16,5) kg/d Wasser",
+            "Feuchtelast: rund 9,1 (4,0–16,5) kg/d Wasser",
             "Maßnahmenpaket A",
             "Ein Abluftlüfter kann Abgase in die Wohnung ziehen (Living room).",
             "Was als Nächstes zu messen ist",
