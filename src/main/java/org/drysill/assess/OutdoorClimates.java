@@ -65,7 +65,12 @@ public final class OutdoorClimates {
           ofFile(weather.orElseThrow(() -> new IllegalArgumentException("weather file not read"))),
           List.of());
     }
-    return near(survey, catalogue).orElseGet(() -> suggested.map(id -> suggested(find(catalogue, id))).orElseGet(() -> assumed(survey, catalogue)));
+    return near(survey, catalogue)
+        .orElseGet(
+            () ->
+                suggested
+                    .map(id -> suggested(find(catalogue, id)))
+                    .orElseGet(() -> assumed(survey, catalogue)));
   }
 
   /** The nearest climate, where the survey says where the home stands and one is near enough. */
@@ -130,8 +135,7 @@ public final class OutdoorClimates {
             "Name the nearest climate under dwelling.climate, or give a weather file of the place.",
             source);
     return new Resolved(
-        climate,
-        Stream.concat(Stream.of(assumption), humidityAssumption(reference)).toList());
+        climate, Stream.concat(Stream.of(assumption), humidityAssumption(reference)).toList());
   }
 
   /** By its latitude where the survey gives one, else by its rule set. */

@@ -96,16 +96,14 @@ class OutdoorClimatesTest {
     Resolved south = resolve(", latitude: -43.5");
     assertThat(south.climate().months())
         .extracting(Month::temperature)
-        .startsWith(
-            north.months().get(6).temperature(), north.months().get(7).temperature());
+        .startsWith(north.months().get(6).temperature(), north.months().get(7).temperature());
     assertThat(south.climate().months().get(6).temperature())
         .isEqualTo(north.months().get(0).temperature());
     assertThat(south.climate().months()).extracting(Month::days).startsWith(31, 28, 31);
     assertThat(south.climate().months()).extracting(Month::number).startsWith(1, 2, 3);
     assertThat(south.assumptions().get(0).assumed())
         .isEqualTo("United Kingdom, average, turned by half a year");
-    Survey rented =
-        HomeFixtures.survey("new-zealand", "floor_area: 84 m2", "- {id: wc, use: wc}");
+    Survey rented = HomeFixtures.survey("new-zealand", "floor_area: 84 m2", "- {id: wc, use: wc}");
     assertThat(
             OutdoorClimates.resolve(rented, CATALOGUE, Optional.empty(), Optional.empty())
                 .climate()

@@ -100,18 +100,18 @@ public final class DoorPressures {
                 Input.of("q", "air drawn out of the room", drawn, Unit.AIRFLOW, Basis.CALCULATED),
                 Input.of(
                     "A", "gaps under and around " + theirs, area, Unit.VENT_AREA, Basis.ASSUMED),
-                    Input.of(
-                        "Cd",
-                        "discharge coefficient",
-                        Range.exactly(rule.discharge()),
-                        Unit.RATIO,
-                        Basis.PUBLISHED),
-                    Input.of(
-                        "ρ",
-                        "density of air in kg/m³",
-                        Range.exactly(defaults.ventilators().airDensity()),
-                        Unit.RATIO,
-                        Basis.PUBLISHED)),
+                Input.of(
+                    "Cd",
+                    "discharge coefficient",
+                    Range.exactly(rule.discharge()),
+                    Unit.RATIO,
+                    Basis.PUBLISHED),
+                Input.of(
+                    "ρ",
+                    "density of air in kg/m³",
+                    Range.exactly(defaults.ventilators().airDensity()),
+                    Unit.RATIO,
+                    Basis.PUBLISHED)),
             List.of(rule.source()));
     return new Finding(
         id,

@@ -157,10 +157,7 @@ final class Leaks {
             Unit.CELSIUS,
             climate),
         number(
-            "U",
-            "mean wind at the weather station in m/s",
-            month.windMs().orElseThrow(),
-            climate),
+            "U", "mean wind at the weather station in m/s", month.windMs().orElseThrow(), climate),
         number(
             "Cs",
             "stack coefficient in 10⁻⁴ (l/s)²/(cm⁴·K)",
@@ -215,19 +212,15 @@ final class Leaks {
    *
    * <pre>½ · Q50 · (w / 50)^n = Q50 / N,   q = ½ · Cd · A · √(2 w / ρ)</pre>
    *
-   * <p>An opening keeps more of its flow than a crack where the pressure falls, the one by its root,
-   * the other by its power n. The least is nothing: they may be shut.
+   * <p>An opening keeps more of its flow than a crack where the pressure falls, the one by its
+   * root, the other by its power n. The least is nothing: they may be shut.
    */
   Figure ventilators() {
     Range area = area();
     Range weather =
-        new Range(
-            weatherPa(divisor.high()), weatherPa(divisor.likely()), weatherPa(divisor.low()));
+        new Range(weatherPa(divisor.high()), weatherPa(divisor.likely()), weatherPa(divisor.low()));
     Range flow =
-        new Range(
-            0,
-            at(weather.likely(), area.likely()) / 2,
-            at(weather.high(), area.high()) / 2);
+        new Range(0, at(weather.likely(), area.likely()) / 2, at(weather.high(), area.high()) / 2);
     return new Figure(
         "ventilation.ventilators",
         "air through background ventilators",

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.drysill.assess.Assumption;
-import org.drysill.assess.Working.Input;
 import org.drysill.assess.Basis;
+import org.drysill.assess.Working.Input;
 import org.drysill.assess.ventilation.VentilationFixtures;
 import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;

@@ -58,13 +58,15 @@ class RoomAirTest {
 
   /**
    * Without fans and with air for every crack the pressure of the weather is that at which half of
-   * the leaks pass n50/20, 50 Pa (2/20)^(1/0.65) = 1.447 Pa, however many ventilators there are: the
-   * sum for the home and its rooms reckon with one and the same pressure.
+   * the leaks pass n50/20, 50 Pa (2/20)^(1/0.65) = 1.447 Pa, however many ventilators there are:
+   * the sum for the home and its rooms reckon with one and the same pressure.
    */
   @Test
   void ventilatorsAndLeaksOfTheHomeAndOfItsRoomsMeetOnePressure() {
-    String living = "- {id: living, use: living, floor_area: 60, windows: [{id: w, background_ventilator: %s}]}";
-    assertThat(assess(living.formatted("0 mm2")).rooms().weatherPa()).isCloseTo(1.447, within(0.001));
+    String living =
+        "- {id: living, use: living, floor_area: 60, windows: [{id: w, background_ventilator: %s}]}";
+    assertThat(assess(living.formatted("0 mm2")).rooms().weatherPa())
+        .isCloseTo(1.447, within(0.001));
     assertThat(assess(living.formatted("9000 mm2")).rooms().weatherPa())
         .isCloseTo(1.447, within(0.001));
   }
