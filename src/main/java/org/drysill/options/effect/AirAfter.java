@@ -44,7 +44,7 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
         today.room(),
         verdict(),
         today.direction(),
-        Optional.of(provided()),
+        Optional.of(outdoorAir()),
         today.required(),
         "With it the home would get the air shown here; today's finding stands beside it.",
         today.settledBy(),
@@ -74,7 +74,7 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
   /** Air that it still lacks with the measure [m³/s]. */
   Optional<Figure> lacksAfter() {
     return lacks(
-        "lacks_after", "outdoor air that the home still lacks with it", change, provided());
+        "lacks_after", "outdoor air that the home still lacks with it", change, outdoorAir());
   }
 
   private Optional<Figure> lacks(String id, String name, FlowChange with, Figure then) {
@@ -99,7 +99,8 @@ record AirAfter(Assessment assessment, SteadyZone zone, FlowChange change, Figur
         Math.max(0, range.low()), Math.max(0, range.likely()), Math.max(0, range.high()));
   }
 
-  private Figure provided() {
+  /** Outdoor air of the home with it. */
+  Figure outdoorAir() {
     return figures.of(
         "whole_home",
         "outdoor air of the home with it",

@@ -3,7 +3,10 @@ package org.drysill.options.effect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
@@ -21,6 +24,7 @@ import org.drysill.reference.How;
 import org.drysill.reference.measures.AirEffect;
 import org.drysill.reference.measures.AirMove;
 import org.drysill.reference.measures.Measure;
+import org.drysill.reference.measures.MoistureEffect;
 
 /** What single measures do in a home. */
 public final class EffectStudy {
@@ -118,11 +122,13 @@ public final class EffectStudy {
         flow.filter(f -> candidate.measure().air().orElseThrow().moves() != AirMove.TRANSFER);
     List<Finding> extract =
         flow.map(f -> new ExtractAfter(assessment, figures).of(candidate, f)).orElse(List.of());
-    Figure changed = excessChange(figures, ratio);
+    Optional<Figure> spared =
+        water.high() > 0 ? Optional.of(water(figures, water, candidate)) : Optional.empty();
+    Figure changed = excessChange(figures, ratio, spared, moved.map(f -> air.outdoorAir()));
     return new MeasureEffect(
         moved.map(f -> air.added()),
         moved.map(f -> running(figures, f)),
-        water.high() > 0 ? Optional.of(water(figures, water, candidate)) : Optional.empty(),
+        spared,
         ratio.equals(Range.exactly(1)) ? Optional.empty() : Optional.of(changed),
         excessAfter(figures, ratio, changed),
         air.lacksToday(),
@@ -137,16 +143,38 @@ public final class EffectStudy {
         notes(candidate.measure()));
   }
 
-  private Figure excessChange(Figures figures, Range ratio) {
+  private Figure excessChange(
+      Figures figures, Range ratio, Optional<Figure> water, Optional<Figure> air) {
+    List<Input> inputs = new ArrayList<>();
+    water.ifPresent(
+        w -> {
+          inputs.add(Input.of("G", production));
+          inputs.add(Input.of("ΔG", w));
+        });
+    air.ifPresent(
+        then -> {
+          // By the means of its fans, as Q' is; what the home gets with fans that switch is a little
+          // less.
+          inputs.add(
+              Input.of(
+                  "Q",
+                  "outdoor air today, by the mean flows of its fans",
+                  zone.outdoorAir(FlowChange.NONE),
+                  Unit.AIRFLOW,
+                  Basis.CALCULATED));
+          inputs.add(Input.of("Q'", then));
+        });
+    String change =
+        Stream.of(water.map(w -> "(1 − ΔG/G)"), air.map(a -> "(Q/Q')"))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining("·"));
     return figures.of(
         "excess_change",
         "change of the indoor vapour excess",
         ratio.plus(Range.exactly(-1)),
         Unit.PERCENT,
-        "(G' / G) · (Q / Q') − 1",
-        List.of(
-            Input.of("Q", assessment.ventilation().provided().wholeHome()),
-            Input.of("G", production)),
+        change.isEmpty() ? "none" : change + " − 1",
+        inputs,
         List.of(BALANCE));
   }
 
@@ -163,17 +191,16 @@ public final class EffectStudy {
   }
 
   private Figure water(Figures figures, Range water, Candidate candidate) {
-    boolean less = moisture.believed() < 1;
+    WaterWorking working = new WaterWorking(moisture, production);
+    MoistureEffect effect = candidate.measure().moisture().orElseThrow();
     return figures.of(
         "moisture",
         "water less in the air",
         water,
         Unit.MASS_RATE,
-        "share × water of the sources"
-            + (less ? " × G / Σ of all sources" : "")
-            + ", or what the machine takes",
-        less ? List.of(Input.of("G", production)) : List.of(),
-        candidate.measure().moisture().map(m -> List.of(m.source())).orElse(List.of()));
+        working.formula(candidate, effect),
+        working.inputs(candidate, effect),
+        List.of(effect.source()));
   }
 
   private Optional<Figure> excessAfter(Figures figures, Range ratio, Figure change) {

@@ -34,8 +34,13 @@ record MoistureShares(
     return candidate.measure().moisture().map(m -> water(candidate, m)).orElse(Range.exactly(0));
   }
 
+  /** The part of what it could spare that is not taken out already [1]. */
+  double open(Candidate candidate) {
+    return takesOut(candidate) ? missing(candidate) : 1;
+  }
+
   private Range water(Candidate candidate, MoistureEffect effect) {
-    double open = takesOut(candidate) ? missing(candidate) : 1;
+    double open = open(candidate);
     Range avoided =
         effect
             .shareAvoided()

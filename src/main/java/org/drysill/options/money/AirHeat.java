@@ -1,6 +1,11 @@
 package org.drysill.options.money;
 
+import java.util.List;
+import java.util.stream.Stream;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
 import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
 import org.drysill.reference.measures.MoistureEffect;
@@ -14,8 +19,7 @@ record AirHeat(HeatYear year, Recovered recovered) {
    * negative where less is warmed.
    */
   Range of(Studied studied) {
-    Range added =
-        studied.effect().addedAir().map(Figure::value).orElse(ZERO).plus(carrying(studied));
+    Range added = added(studied).plus(carrying(studied));
     Range kept = kept(studied);
     Range lost = lostRecovery(studied);
     double low = added.low() - kept.low() + lost.low();
@@ -25,6 +29,34 @@ record AirHeat(HeatYear year, Recovered recovered) {
         new Range(
             Math.min(likely, Math.min(low, high)), likely, Math.max(likely, Math.max(low, high))),
         year.perFlow());
+  }
+
+  /** The flows whose heat it is, with the sign that each has in the sum. */
+  List<Flow> flows(Studied studied) {
+    return Stream.of(
+            new Flow("+ ΔQ", "outdoor air added", added(studied)),
+            new Flow("+ qw", "air that carries water out", carrying(studied)),
+            new Flow("− qk", "air by its recovery: heat that it keeps", kept(studied)),
+            new Flow(
+                "+ qg", "air by the recovery that goes: heat kept today", lostRecovery(studied)))
+        .filter(f -> f.value().high() > 0)
+        .toList();
+  }
+
+  /**
+   * A flow that is warmed or whose heat is kept.
+   *
+   * @param term its sign and symbol in the sum
+   * @param value how much [m³/s]
+   */
+  record Flow(String term, String name, Range value) {
+    Input input() {
+      return Input.of(term.substring(2), name, value, Unit.AIRFLOW, Basis.CALCULATED);
+    }
+  }
+
+  private static Range added(Studied studied) {
+    return studied.effect().addedAir().map(Figure::value).orElse(ZERO);
   }
 
   /** Air that carries water out and is no ventilation: of an open window, a dryer [m³/s]. */

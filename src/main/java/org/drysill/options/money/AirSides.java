@@ -103,7 +103,7 @@ final class AirSides {
         annual.value(),
         Unit.MONEY_PER_YEAR,
         annual.working().formula(),
-        List.of(Input.of("CI", first), Input.of("Ca", running)),
+        annual.working().inputs(),
         List.of(WorthFigures.GLOBAL_COST));
   }
 

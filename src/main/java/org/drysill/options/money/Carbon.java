@@ -1,9 +1,11 @@
 package org.drysill.options.money;
 
 import java.util.List;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.effect.Figures;
 import org.drysill.physics.Range;
@@ -38,7 +40,7 @@ final class Carbon {
     return heat.value().range().likely();
   }
 
-  Figure of(Figures figures, EnergyUse use) {
+  Figure of(Figures figures, EnergyUse use, EnergyBill bill) {
     Range value =
         Signed.product(use.heatLost().minus(use.heatSaved()), heat.value().range())
             .plus(Signed.product(use.electricity(), electricity.value().range()));
@@ -48,7 +50,16 @@ final class Carbon {
         value,
         Unit.KG_CO2_PER_YEAR,
         "(heat lost − heat saved)·k_heat + electricity·k_el",
-        List.of(),
+        List.of(
+            Input.of("heat lost", bill.lost()),
+            Input.of("heat saved", bill.saved()),
+            Input.of("electricity", bill.electricity()),
+            factor("k_heat", "kg of CO₂ for each kWh of heat", heat),
+            factor("k_el", "kg of CO₂ for each kWh of electricity", electricity)),
         List.of(heat.source(), electricity.source()));
+  }
+
+  private static Input factor(String symbol, String name, FuelFigure figure) {
+    return Input.of(symbol, name, figure.value().range(), Unit.COUNT, Basis.PUBLISHED);
   }
 }

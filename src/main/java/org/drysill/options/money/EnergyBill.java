@@ -21,15 +21,15 @@ import org.drysill.reference.How;
  */
 record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, double heatCost) {
   private static final Citation HEAT =
-      Citation.of("EN ISO 13789", "2017", "0.34 Wh/(m³·K); monthly as EN ISO 52016-1", How.MEMORY);
+      Citation.of("EN ISO 13789", "2017", "0.34 Wh/(m³·K)", How.MEMORY);
 
-  static EnergyBill of(Figures figures, EnergyUse use, MoneyFacts money, HeatYear year) {
+  static EnergyBill of(Figures figures, EnergyUse use, MoneyFacts money) {
     Figure lost =
-        energy(figures, "heat_lost", "energy for heat that it takes", use.heatLost(), year);
+        energy(figures, "heat_lost", "energy for heat that it takes", use.lost());
     Figure saved =
-        energy(figures, "heat_saved", "energy for heat that it saves", use.heatSaved(), year);
+        energy(figures, "heat_saved", "energy for heat that it saves", use.saved());
     Figure power =
-        energy(figures, "electricity", "electricity that it uses", use.electricity(), year);
+        energy(figures, "electricity", "electricity that it uses", use.power());
     Range heat = Signed.product(use.heatLost().minus(use.heatSaved()), money.heat().value());
     Figure cost =
         figures.of(
@@ -53,15 +53,14 @@ record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, do
     return cost.likely() - heatCost;
   }
 
-  private static Figure energy(
-      Figures figures, String id, String name, Range value, HeatYear year) {
+  private static Figure energy(Figures figures, String id, String name, List<EnergyPart> parts) {
     return figures.of(
         id,
         name,
-        value,
+        EnergyPart.sum(parts),
         Unit.KWH_PER_YEAR,
-        "Q = 0.34·q·Σ max(0, Tb − Te)·24·d / η; W = P·t",
-        year.inputs(),
-        List.of(HEAT));
+        EnergyPart.formula(parts),
+        EnergyPart.inputs(parts),
+        parts.isEmpty() ? List.of() : List.of(HEAT));
   }
 }

@@ -1,8 +1,16 @@
 package org.drysill.options.money;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
@@ -14,48 +22,97 @@ import org.drysill.survey.Window;
 record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Recovered recovered) {
   private static final double HOURS_PER_YEAR = 8760;
   private static final Range ZERO = Range.exactly(0);
+  private static final EnergyPart NONE = new EnergyPart(ZERO, "", List.of());
 
   EnergyUse of(Studied studied) {
-    Range air = new AirHeat(year, recovered).of(studied);
+    AirHeat heat = new AirHeat(year, recovered);
+    Range air = heat.of(studied);
     MachineEnergy machine = new MachineEnergy(assessment, basis.defaults(), year);
     return new EnergyUse(
-        positive(air).plus(warmth(studied)),
-        positive(air.times(-1)).plus(glass(studied)).plus(machine.heatSpared(studied)),
-        fans(studied).plus(machine.electricity(studied)));
+        some(Stream.of(air(heat, studied, "", air), warmth(studied))),
+        some(
+            Stream.concat(
+                Stream.of(air(heat, studied, "−", air.times(-1)), glass(studied)),
+                machine.heatSpared(studied))),
+        some(Stream.concat(fans(studied).stream(), machine.electricity(studied))));
   }
 
-  private Range warmth(Studied studied) {
+  /** Those that are anything. */
+  private static List<EnergyPart> some(Stream<EnergyPart> parts) {
+    return parts.filter(p -> p.kwh().high() > 0 || p.kwh().low() < 0).toList();
+  }
+
+  private EnergyPart air(AirHeat heat, Studied studied, String sign, Range kwh) {
+    List<AirHeat.Flow> flows = heat.flows(studied);
+    String sum = flows.stream().map(AirHeat.Flow::term).collect(Collectors.joining(" "));
+    String flow = sum.startsWith("+ ") ? sum.substring(2) : sum;
+    String formula =
+        sign
+            + HeatYear.OF_A_FLOW.replace(
+                "·q·", flows.size() > 1 ? "·(" + flow + ")·" : "·" + flow + "·");
+    return new EnergyPart(
+        positive(kwh),
+        kwh.low() < 0 && kwh.high() > 0 ? "max(0, " + formula + ")" : formula,
+        year.inputs(flows.stream().map(AirHeat.Flow::input).toArray(Input[]::new)));
+  }
+
+  private EnergyPart warmth(Studied studied) {
     double area =
         studied.candidate().rooms().stream()
             .map(RoomFacts::floorArea)
             .mapToDouble(Figure::likely)
             .sum();
+    Figure efficiency = assessment.home().money().heatingEfficiency();
     return studied
         .candidate()
         .measure()
         .warmth()
-        .map(w -> w.raisesBy().range().times(w.kwhPerKelvinM2().range()).times(area))
-        .map(h -> h.dividedBy(assessment.home().money().heatingEfficiency().value()))
-        .orElse(ZERO);
+        .map(
+            w ->
+                new EnergyPart(
+                    w.raisesBy()
+                        .range()
+                        .times(w.kwhPerKelvinM2().range())
+                        .times(area)
+                        .dividedBy(efficiency.value()),
+                    "ΔT·w·A / η",
+                    List.of(
+                        assumed("ΔT", "warmer by", w.raisesBy().range(), Unit.KELVIN),
+                        assumed(
+                            "w", "kWh for each K and m²", w.kwhPerKelvinM2().range(), Unit.COUNT),
+                        assumed("A", "floor area", Range.exactly(area), Unit.SQUARE_METRE),
+                        Input.of("η", efficiency))))
+        .orElse(NONE);
   }
 
-  private Range glass(Studied studied) {
+  private EnergyPart glass(Studied studied) {
     return studied
         .candidate()
         .measure()
         .surface()
         .flatMap(s -> s.uValueAfter().map(Spread::range))
-        .map(
-            after ->
-                studied.candidate().sites().stream()
-                    .flatMap(s -> s.window().stream())
-                    .map(
-                        w ->
-                            positive(before(w, after).minus(after))
-                                .times(Areas.of(basis.defaults()).of(w)))
-                    .reduce(ZERO, Range::plus))
-        .map(wattPerKelvin -> wattPerKelvin.times(year.perWattPerKelvin()))
-        .orElse(ZERO);
+        .map(after -> glass(studied, after))
+        .orElse(NONE);
+  }
+
+  private EnergyPart glass(Studied studied, Range after) {
+    Range wattPerKelvin =
+        studied.candidate().sites().stream()
+            .flatMap(s -> s.window().stream())
+            .map(
+                w ->
+                    positive(before(w, after).minus(after))
+                        .times(Areas.of(basis.defaults()).of(w)))
+            .reduce(ZERO, Range::plus);
+    return new EnergyPart(
+        wattPerKelvin.times(year.perWattPerKelvin()),
+        "H·D·24 h / η",
+        year.inputs(
+            assumed("H", "Σ A·(U − U')", wattPerKelvin, Unit.WATT_PER_KELVIN)));
+  }
+
+  private static Input assumed(String symbol, String name, Range value, Unit unit) {
+    return Input.of(symbol, name, value, unit, Basis.ASSUMED);
   }
 
   /** Transmittance of a window today; that after the measure where it is not known. */
@@ -68,15 +125,26 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
   }
 
   /** Electricity of the new fan less that of the fans that go with it. */
-  private Range fans(Studied studied) {
-    return studied
-        .candidate()
-        .measure()
-        .power()
-        .map(Spread::range)
-        .map(p -> p.times(share(studied)).minus(spared(studied)))
-        .map(p -> p.times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)))
-        .orElse(ZERO);
+  private Optional<EnergyPart> fans(Studied studied) {
+    return studied.candidate().measure().power().map(Spread::range).map(p -> fans(studied, p));
+  }
+
+  private static EnergyPart fans(Studied studied, Range power) {
+    Range share = share(studied);
+    Range spared = spared(studied);
+    boolean goes = spared.high() > 0;
+    List<Input> inputs = new ArrayList<>();
+    inputs.add(assumed("P", "usual power", power, Unit.WATT));
+    inputs.add(assumed("s", "share of the day", share, Unit.PERCENT));
+    if (goes) {
+      inputs.add(
+          Input.of(
+              "P'", "mean power of the fans that go", spared, Unit.WATT, Basis.CALCULATED));
+    }
+    return new EnergyPart(
+        power.times(share).minus(spared).times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),
+        goes ? "(P·s − P')·8760 h" : "P·s·8760 h",
+        inputs);
   }
 
   private static Range share(Studied studied) {

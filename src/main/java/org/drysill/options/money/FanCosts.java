@@ -3,13 +3,13 @@ package org.drysill.options.money;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyFacts;
 import org.drysill.assess.Unit;
 import org.drysill.assess.Working.Input;
+import org.drysill.assess.recovery.RecoveryUnit;
 import org.drysill.assess.ventilation.provided.FanFlow;
 import org.drysill.options.FanRunningCost;
 import org.drysill.options.OptionsBasis;
@@ -50,11 +50,11 @@ public final class FanCosts {
     Range share = recovered.by(fan);
     Optional<Figure> lost =
         moved.high() > 0
-            ? Optional.of(heat(figures, fan, "heat_lost", moved.times(left(share)), "q·(1 − η)·Q"))
+            ? Optional.of(lost(figures, fan, share))
             : Optional.empty();
     Optional<Figure> kept =
         share.high() > 0 && moved.high() > 0
-            ? Optional.of(heat(figures, fan, "heat_recovered", moved.times(share), "q·η·Q"))
+            ? Optional.of(kept(figures, fan, share))
             : Optional.empty();
     Optional<Net> net = kept.flatMap(k -> power.map(p -> new Net(figures, k, p)));
     return new FanRunningCost(
@@ -130,20 +130,46 @@ public final class FanCosts {
         List.of());
   }
 
-  private Figure heat(Figures figures, FanFlow fan, String id, Range flow, String formula) {
+  private Figure lost(Figures figures, FanFlow fan, Range share) {
+    boolean exchanger = share.high() > 0;
     return figures.of(
-        id,
-        (id.equals("heat_lost") ? "energy for the air of the " : "energy kept by the ")
-            + fan.name()
-            + " in a year",
-        flow.times(year.perFlow()),
+        "heat_lost",
+        "energy for the air of the " + fan.name() + " in a year",
+        moved(fan).times(left(share)).times(year.perFlow()),
         Unit.KWH_PER_YEAR,
-        formula,
-        Stream.concat(
-                Stream.of(Input.of("q in", fan.supply()), Input.of("q out", fan.extract())),
-                year.inputs().stream())
-            .toList(),
+        exchanger ? "(1 − r)·" + HeatYear.OF_A_FLOW : HeatYear.OF_A_FLOW,
+        exchanger
+            ? year.inputs(ratio(fan, share), Input.of("q", moving(fan)))
+            : year.inputs(Input.of("q", moving(fan))),
         List.of());
+  }
+
+  private Figure kept(Figures figures, FanFlow fan, Range share) {
+    return figures.of(
+        "heat_recovered",
+        "energy kept by the " + fan.name() + " in a year",
+        moved(fan).times(share).times(year.perFlow()),
+        Unit.KWH_PER_YEAR,
+        "r·" + HeatYear.OF_A_FLOW,
+        year.inputs(ratio(fan, share), Input.of("q", moving(fan))),
+        List.of());
+  }
+
+  /** The part of its heat that the air of a unit keeps: as measured, else as is usual. */
+  private Input ratio(FanFlow fan, Range share) {
+    return assessment
+        .recovery()
+        .unit(fan.fan().id())
+        .flatMap(RecoveryUnit::measured)
+        .map(measured -> Input.of("r", measured))
+        .orElseGet(
+            () ->
+                Input.of(
+                    "r",
+                    "declared heat recovery, taken down for use",
+                    share,
+                    Unit.PERCENT,
+                    Basis.ASSUMED));
   }
 
   private Optional<Figure> cost(Figures figures, Optional<Figure> power, Optional<Figure> lost) {
@@ -180,8 +206,11 @@ public final class FanCosts {
 
   /** What a fan exchanges or takes out, averaged over time [m³/s]. */
   static Range moved(FanFlow fan) {
-    Range supply = fan.supply().value();
-    Range extract = fan.extract().value();
-    return supply.likely() >= extract.likely() ? supply : extract;
+    return moving(fan).value();
+  }
+
+  /** The greater of what it blows in and what it takes out [m³/s]. */
+  static Figure moving(FanFlow fan) {
+    return fan.supply().likely() >= fan.extract().likely() ? fan.supply() : fan.extract();
   }
 }

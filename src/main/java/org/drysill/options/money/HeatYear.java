@@ -5,7 +5,6 @@ import java.util.stream.Stream;
 import org.drysill.assess.Basis;
 import org.drysill.assess.Home;
 import org.drysill.assess.Unit;
-import org.drysill.assess.Working;
 import org.drysill.assess.Working.Input;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.DegreeDays;
@@ -26,6 +25,9 @@ import org.drysill.physics.energy.VentilationHeat;
  * @param gains by how much free heat warms it [K]
  */
 record HeatYear(Home home, Range gains) {
+  /** What a flow q takes, to be written after what else multiplies it. */
+  static final String OF_A_FLOW = "0.34 Wh/(m³·K)·q·D·24 h / η";
+
   /** Energy bought for each W/K that is lost, in a year [kWh/a per W/K]. */
   Range perWattPerKelvin() {
     return degreeDays()
@@ -38,8 +40,13 @@ record HeatYear(Home home, Range gains) {
     return perWattPerKelvin().times(VentilationHeat.USUAL_CAPACITY_J_M3K);
   }
 
+  /** What the heat of a flow in a year follows from. */
+  List<Input> inputs(Input... flow) {
+    return Stream.concat(Stream.of(flow), inputs().stream()).toList();
+  }
+
   /** What the heat of a year follows from, beside the months of the climate. */
-  List<Working.Input> inputs() {
+  List<Input> inputs() {
     Range base = new Range(base(gains.high()), base(gains.likely()), base(gains.low()));
     return List.of(
         Input.of("Ti", home.setpoint()),

@@ -1,7 +1,13 @@
 package org.drysill.options.money;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.assess.Assessment;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Figure;
+import org.drysill.assess.Unit;
+import org.drysill.assess.Working.Input;
 import org.drysill.assess.moisture.MoistureResult.Item;
 import org.drysill.options.effect.MachineAir;
 import org.drysill.options.effect.Studied;
@@ -25,23 +31,36 @@ record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear ye
   private static final double SECONDS_PER_HOUR = 3600;
   private static final Range ZERO = Range.exactly(0);
 
-  /** Electricity that a machine takes [kWh/a]. */
-  Range electricity(Studied studied) {
-    return drying(studied).plus(washing(studied));
+  /** Electricity that a machine takes. */
+  Stream<EnergyPart> electricity(Studied studied) {
+    return Stream.concat(drying(studied).stream(), washing(studied).stream());
   }
 
   /** Electricity of a machine that takes water from the air of the heated months. */
-  private Range drying(Studied studied) {
+  private Optional<EnergyPart> drying(Studied studied) {
     return moisture(studied)
         .flatMap(m -> m.kwhPerKg(MachineAir.celsius(assessment.home())))
-        .map(k -> heatedWater(studied).times(k))
-        .orElse(ZERO);
+        .map(
+            k ->
+                new EnergyPart(
+                    heatedWater(studied).times(k),
+                    "m·k",
+                    List.of(water(studied), count("k", "kWh for each kg", k))));
   }
 
-  private Range washing(Studied studied) {
+  private Optional<EnergyPart> washing(Studied studied) {
     return moisture(studied)
-        .flatMap(m -> m.kwhPerLoad().map(k -> loads(m).times(k.range())))
-        .orElse(ZERO);
+        .flatMap(
+            m ->
+                m.kwhPerLoad()
+                    .map(
+                        k ->
+                            new EnergyPart(
+                                loads(m).times(k.range()),
+                                "N·k",
+                                List.of(
+                                    count("N", "loads in a year", loads(m)),
+                                    count("k", "kWh for each load", k.range())))));
   }
 
   /**
@@ -49,22 +68,71 @@ record MachineEnergy(Assessment assessment, OptionDefaults defaults, HeatYear ye
    * room to evaporate, whether it condenses in a machine there or leaves through the duct of one
    * that heats it itself; and by the heat of a machine that stands in the room.
    */
-  Range heatSpared(Studied studied) {
+  Stream<EnergyPart> heatSpared(Studied studied) {
     boolean stays = moisture(studied).flatMap(MoistureEffect::heatStays).orElse(false);
     boolean dries = moisture(studied).flatMap(MoistureEffect::kwhPerLoad).isPresent();
-    return (stays || dries ? evaporation(studied) : ZERO)
-        .plus(stays ? ofMachine(studied) : ZERO)
-        .times(defaults.machineHeatUseful().range())
-        .dividedBy(assessment.home().money().heatingEfficiency().value());
+    Stream<EnergyPart> parts = stays || dries ? Stream.of(evaporation(studied)) : Stream.empty();
+    return stays ? Stream.concat(parts, ofMachine(studied)) : parts;
   }
 
-  private Range evaporation(Studied studied) {
+  private EnergyPart evaporation(Studied studied) {
     double celsius = assessment.home().setpoint().likely();
-    return heatedWater(studied).times(LatentHeat.vaporisationJKg(celsius) / JOULES_PER_KWH);
+    double perKg = LatentHeat.vaporisationJKg(celsius) / JOULES_PER_KWH;
+    return useful(
+        heatedWater(studied).times(perKg),
+        "m·r",
+        List.of(water(studied), count("r", "kWh to evaporate a kg", Range.exactly(perKg))));
   }
 
-  private Range ofMachine(Studied studied) {
-    return drying(studied).plus(washing(studied).times(year.heatedHours() / HOURS_PER_YEAR));
+  private Stream<EnergyPart> ofMachine(Studied studied) {
+    double heated = year.heatedHours() / HOURS_PER_YEAR;
+    return Stream.concat(
+        drying(studied).map(p -> useful(p.kwh(), p.formula(), p.inputs())).stream(),
+        washing(studied)
+            .map(
+                p ->
+                    useful(
+                        p.kwh().times(heated),
+                        p.formula() + "·h",
+                        with(
+                            p.inputs(),
+                            Input.of(
+                                "h",
+                                "heated part of the year",
+                                Range.exactly(heated),
+                                Unit.PERCENT,
+                                Basis.CALCULATED))))
+            .stream());
+  }
+
+  /** The part of a heat that spares heating, in energy bought. */
+  private EnergyPart useful(Range heat, String formula, List<Input> inputs) {
+    Range share = defaults.machineHeatUseful().range();
+    Figure efficiency = assessment.home().money().heatingEfficiency();
+    return new EnergyPart(
+        heat.times(share).dividedBy(efficiency.value()),
+        formula + "·u / η",
+        with(
+            inputs,
+            Input.of("u", "part that spares heating", share, Unit.PERCENT, Basis.ASSUMED),
+            Input.of("η", efficiency)));
+  }
+
+  private static List<Input> with(List<Input> inputs, Input... more) {
+    return Stream.concat(inputs.stream(), Stream.of(more)).toList();
+  }
+
+  private static Input count(String symbol, String name, Range value) {
+    return Input.of(symbol, name, value, Unit.COUNT, Basis.ASSUMED);
+  }
+
+  private Input water(Studied studied) {
+    return Input.of(
+        "m",
+        "water less in the air of the heated months",
+        heatedWater(studied),
+        Unit.KILOGRAM,
+        Basis.CALCULATED);
   }
 
   /** Water kept from the air in the heated months [kg/a]. */

@@ -41,7 +41,7 @@ public final class MoneyStudy {
     Measure measure = studied.candidate().measure();
     Figures figures = new Figures(studied.candidate().id());
     EnergyUse use = energy.of(studied);
-    EnergyBill bill = EnergyBill.of(figures, use, money, year);
+    EnergyBill bill = EnergyBill.of(figures, use, money);
     Optional<Price> price = prices.of(studied.candidate());
     Optional<Range> upkeep = prices.upkeep(measure);
     Range running = bill.cost().value().plus(upkeep.orElse(Range.exactly(0)));
@@ -62,7 +62,7 @@ public final class MoneyStudy {
             Optional.of(bill.cost()),
             upkeepCost,
             Optional.of(runningCost),
-            carbon.of(figures, use),
+            carbon.of(figures, use, bill),
             horizon.map(h -> h.globalCost(figures)),
             horizon.map(h -> h.annualCost(figures)),
             words.againstNothing(figures, first, running, measure.lifeYears()),

@@ -3,6 +3,8 @@ package org.drysill.options.money;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.drysill.assess.Basis;
+import org.drysill.assess.Working.Input;
 import org.drysill.assess.Figure;
 import org.drysill.assess.MoneyText;
 import org.drysill.assess.Unit;
@@ -70,7 +72,10 @@ record PaybackWords(OptionDefaults defaults, String currency) {
             against,
             new Range(best(extra, saving, years), years, years),
             worst(extra, saving),
-            lifeYears)
+            lifeYears,
+            List.of(
+                Input.of("ΔCI", "extra first cost", extra, Unit.MONEY, Basis.CALCULATED),
+                Input.of("s", "yearly saving", saving, Unit.MONEY_PER_YEAR, Basis.CALCULATED)))
         : told(Kind.NEVER, against, never(more, saved));
   }
 
@@ -88,7 +93,13 @@ record PaybackWords(OptionDefaults defaults, String currency) {
   }
 
   private Payback inYears(
-      Figures figures, String id, String against, Range bestToLikely, double worst, int life) {
+      Figures figures,
+      String id,
+      String against,
+      Range bestToLikely,
+      double worst,
+      int life,
+      List<Input> inputs) {
     double likely = bestToLikely.likely();
     Range years = new Range(bestToLikely.low(), likely, Double.isFinite(worst) ? worst : likely);
     Figure figure =
@@ -97,8 +108,8 @@ record PaybackWords(OptionDefaults defaults, String currency) {
             "simple payback against " + against,
             years,
             Unit.YEARS,
-            "extra first cost / yearly saving",
-            List.of(),
+            "ΔCI / s",
+            inputs,
             List.of(SIMPLE));
     String words =
         "Against "

@@ -109,8 +109,8 @@ final class RecoveryWorths {
         "energy for the same air without recovery in a year",
         FanCosts.moved(unit).times(year.perFlow()),
         Unit.KWH_PER_YEAR,
-        "q·Q",
-        List.of(Input.of("q in", unit.supply()), Input.of("q out", unit.extract())),
+        HeatYear.OF_A_FLOW,
+        year.inputs(Input.of("q", FanCosts.moving(unit))),
         List.of());
   }
 }

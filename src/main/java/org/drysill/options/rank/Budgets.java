@@ -39,9 +39,15 @@ public record Budgets(Purse purse, MeasureCatalogue catalogue) {
     }
     Figures figures = new Figures("budget");
     return new Budget(
-        figure(figures, "money", "money at hand", money, Basis.DECLARED),
+        figure(figures, "money", "money at hand", money, Basis.DECLARED, "as stated in the survey"),
         bought.stream().map(RankedMeasure::id).toList(),
-        figure(figures, "spent", "likely first cost", Range.exactly(spent), Basis.CALCULATED),
+        figure(
+            figures,
+            "spent",
+            "likely first cost",
+            Range.exactly(spent),
+            Basis.CALCULATED,
+            "Σ likely first costs"),
         words(first, mended, bought, money.likely() - spent));
   }
 
@@ -124,8 +130,8 @@ public record Budgets(Purse purse, MeasureCatalogue catalogue) {
         .anyMatch(b -> against.contains(b.measure()));
   }
 
-  private static Figure figure(Figures figures, String id, String name, Range value, Basis basis) {
-    return figures.of(
-        id, name, value, Unit.MONEY, basis, "Σ likely first costs", List.of(), List.of());
+  private static Figure figure(
+      Figures figures, String id, String name, Range value, Basis basis, String formula) {
+    return figures.of(id, name, value, Unit.MONEY, basis, formula, List.of(), List.of());
   }
 }
