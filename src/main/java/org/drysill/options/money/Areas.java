@@ -43,7 +43,7 @@ record Areas(double side) {
   }
 
   /** The built-up walls of a room; one side of a square room where none was surveyed [m²]. */
-  private static double outsideWall(RoomFacts room) {
+  static double outsideWall(RoomFacts room) {
     double surveyed =
         room.room().walls().stream()
             .map(Wall::area)

@@ -16,7 +16,6 @@ import org.drysill.options.effect.Studied;
 import org.drysill.physics.Range;
 import org.drysill.physics.energy.FanEnergy;
 import org.drysill.reference.Spread;
-import org.drysill.survey.Window;
 
 /** The energy that measures take and save. */
 record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Recovered recovered) {
@@ -32,7 +31,7 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
         some(Stream.of(air(heat, studied, "", air), warmth(studied))),
         some(
             Stream.concat(
-                Stream.of(air(heat, studied, "−", air.times(-1)), glass(studied)),
+                Stream.of(air(heat, studied, "−", air.times(-1)), fabric(studied)),
                 machine.heatSpared(studied))),
         some(Stream.concat(fans(studied).stream(), machine.electricity(studied))));
   }
@@ -85,43 +84,16 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
         .orElse(NONE);
   }
 
-  private EnergyPart glass(Studied studied) {
-    return studied
-        .candidate()
-        .measure()
-        .surface()
-        .flatMap(s -> s.uValueAfter().map(Spread::range))
-        .map(after -> glass(studied, after))
-        .orElse(NONE);
-  }
-
-  private EnergyPart glass(Studied studied, Range after) {
-    Range wattPerKelvin =
-        studied.candidate().sites().stream()
-            .flatMap(s -> s.window().stream())
-            .map(
-                w ->
-                    positive(before(w, after).minus(after))
-                        .times(Areas.of(basis.defaults()).of(w)))
-            .reduce(ZERO, Range::plus);
+  private EnergyPart fabric(Studied studied) {
+    Range wattPerKelvin = new WarmedFabric(assessment, basis).lessLost(studied.candidate());
     return new EnergyPart(
         wattPerKelvin.times(year.perWattPerKelvin()),
         "H·D·24 h / η",
-        year.inputs(
-            assumed("H", "Σ A·(U − U')", wattPerKelvin, Unit.WATT_PER_KELVIN)));
+        year.inputs(assumed("H", "Σ A·(U − U')", wattPerKelvin, Unit.WATT_PER_KELVIN)));
   }
 
   private static Input assumed(String symbol, String name, Range value, Unit unit) {
     return Input.of(symbol, name, value, unit, Basis.ASSUMED);
-  }
-
-  /** Transmittance of a window today; that after the measure where it is not known. */
-  private Range before(Window window, Range after) {
-    return window
-        .uValue()
-        .map(q -> q.range())
-        .or(() -> window.glazing().flatMap(g -> basis.glazing().find(g)).map(g -> g.ug().range()))
-        .orElse(after);
   }
 
   /** Electricity of the new fan less that of the fans that go with it. */

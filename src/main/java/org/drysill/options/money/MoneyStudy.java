@@ -23,6 +23,7 @@ public final class MoneyStudy {
   private final Prices prices;
   private final HeatYear year;
   private final EnergyUses energy;
+  private final WarmedFabric fabric;
   private final Carbon carbon;
   private final PaybackWords words;
 
@@ -32,6 +33,7 @@ public final class MoneyStudy {
     this.prices = new Prices(assessment.home(), Areas.of(basis.defaults()));
     this.year = new HeatYear(assessment.home(), basis.defaults().gains().range());
     this.energy = new EnergyUses(assessment, basis, year, new Recovered(assessment, basis));
+    this.fabric = new WarmedFabric(assessment, basis);
     this.carbon = new Carbon(assessment.home(), basis);
     this.words = new PaybackWords(basis.defaults(), money.currency());
   }
@@ -67,7 +69,8 @@ public final class MoneyStudy {
             horizon.map(h -> h.annualCost(figures)),
             words.againstNothing(figures, first, running, measure.lifeYears()),
             Optional.empty(),
-            NotTold.of(studied.candidate(), money.currency(), price, upkeep)),
+            NotTold.of(
+                fabric.leavesOutAWall(studied.candidate()), money.currency(), price, upkeep)),
         bill.heatCost(),
         horizon.map(
             h ->

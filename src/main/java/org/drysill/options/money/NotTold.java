@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drysill.options.Price;
-import org.drysill.options.site.Candidate;
 import org.drysill.physics.Range;
 
 /** What the money of a measure leaves out, in sentences. */
@@ -12,7 +11,7 @@ final class NotTold {
   private NotTold() {}
 
   static Optional<String> of(
-      Candidate candidate, String currency, Optional<Price> price, Optional<Range> upkeep) {
+      boolean leavesOutAWall, String currency, Optional<Price> price, Optional<Range> upkeep) {
     List<String> told = new ArrayList<>();
     missing(price, upkeep)
         .ifPresent(
@@ -23,9 +22,9 @@ final class NotTold {
                         + " and none are converted: "
                         + m
                         + " cannot be told until the survey gives a quote."));
-    if (warmsAWall(candidate)) {
+    if (leavesOutAWall) {
       told.add(
-          "The heat that the warmer wall saves is not counted: it costs less a year than shown.");
+          "Nobody said how the walls are built, so the heat that the warmer wall saves is not counted: it costs less a year than shown.");
     }
     return told.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", told));
   }
@@ -39,10 +38,5 @@ final class NotTold {
       missing.add("its upkeep");
     }
     return missing.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", missing));
-  }
-
-  private static boolean warmsAWall(Candidate candidate) {
-    return candidate.measure().surface().flatMap(s -> s.uValueAfter()).isPresent()
-        && candidate.sites().stream().anyMatch(s -> s.spot().isPresent());
   }
 }

@@ -3,7 +3,6 @@ package org.drysill.options.site;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.RoomFacts;
 import org.drysill.assess.moisture.MoistureResult;
@@ -12,16 +11,13 @@ import org.drysill.assess.ventilation.VentilationResult;
 import org.drysill.options.OptionsBasis;
 import org.drysill.reference.measures.Condition;
 import org.drysill.reference.measures.Measure;
-import org.drysill.survey.Construction;
 import org.drysill.survey.MoistureSource;
+import org.drysill.survey.Shelter;
 import org.drysill.survey.Window;
 import org.drysill.survey.YesNo;
 
 /** Evaluates the data words of {@link Condition} against an assessment. */
 record Conditions(Assessment assessment, OptionsBasis basis) {
-  /** A cavity that is said to be filled; "unfilled" and "not filled" are not. */
-  private static final Pattern FILLED = Pattern.compile("(?<!not )\\bfilled\\b");
-
   Held of(Condition condition, Measure measure, Site site) {
     AirConditions air = new AirConditions(assessment, basis.defaults());
     VentilationResult found = assessment.ventilation();
@@ -52,6 +48,7 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
       case CAVITY_WALLS -> walls("cavity");
       case SOLID_WALLS -> walls("solid");
       case HOME_LEAKY -> air.homeLeaky();
+      case HOME_EXPOSED -> exposed();
       case SOURCE_LISTED -> listed(measure, site);
       case WATER_INGRESS -> ingress(site);
       case MOISTURE_UNEXPLAINED ->
@@ -98,6 +95,13 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
         !there.isEmpty(),
         "The survey lists it: " + String.join(", ", there) + ".",
         "no such source of water is listed");
+  }
+
+  private Held exposed() {
+    return Held.of(
+        assessment.home().survey().dwelling().shelter().equals(Optional.of(Shelter.EXPOSED)),
+        "The home stands exposed, so that wind drives rain at its walls.",
+        "the home is not said to stand exposed");
   }
 
   private Held airMoist() {
@@ -153,16 +157,13 @@ record Conditions(Assessment assessment, OptionsBasis basis) {
   }
 
   private Held walls(String word) {
-    Optional<String> told =
-        assessment.home().survey().dwelling().construction().flatMap(Construction::walls);
-    Optional<String> lower = told.map(w -> w.toLowerCase(Locale.ROOT));
-    if (lower.filter(w -> FILLED.matcher(w).find()).isPresent()) {
-      return Held.of(false, "", "the walls are filled already: " + told.orElseThrow());
-    }
-    return Held.of(
-        lower.filter(w -> w.contains(word)).isPresent(),
-        "The walls are " + told.orElse(word) + ".",
-        "no " + word + " walls were named");
+    WallsTold walls = WallsTold.of(assessment.home());
+    return walls.areInsulated()
+        ? Held.of(false, "", "the walls are filled or insulated already: " + walls.words())
+        : Held.of(
+            walls.are(word),
+            "The walls are " + walls.words() + ".",
+            "no " + word + " walls were named");
   }
 
   private Held ingress(Site site) {

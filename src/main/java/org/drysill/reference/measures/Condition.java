@@ -32,7 +32,7 @@ public enum Condition implements Worded {
   BACKGROUND_NOT_MET,
   /** The room is colder than people and dry walls need. */
   ROOM_COLD,
-  /** The walls have a cavity that is not said to be filled. */
+  /** The walls have a cavity that is not said to be filled or insulated. */
   CAVITY_WALLS,
   /** The walls are solid. */
   SOLID_WALLS,
@@ -40,6 +40,8 @@ public enum Condition implements Worded {
   NO_SUCH_FAN,
   /** The envelope leaks so much that air passes it unasked. */
   HOME_LEAKY,
+  /** Wind drives the rain at the walls: open ground, coast, high up. */
+  HOME_EXPOSED,
   /** A source of water that the measure names is listed in the room. */
   SOURCE_LISTED,
   /** Notes point to water from outside, from the ground or from a pipe. */

@@ -33,6 +33,8 @@ import org.drysill.yaml.Key;
  * @param longestPayback beyond this a payback is called never [a]
  * @param kgPerLoad water that a load of washing gives off [kg]
  * @param windowSide side of a window that was not measured [m]
+ * @param solidWallU transmittance of a solid wall of which no layers are known [W/(m²·K)]
+ * @param cavityWallU the same of a wall with an empty cavity [W/(m²·K)]
  */
 public record OptionDefaults(
     @Key(about = "Kelvin by which free heat warms a home") Sourced gains,
@@ -59,7 +61,9 @@ public record OptionDefaults(
     @Key(about = "Paybacks called about a century, in years") Sourced aboutACentury,
     @Key(about = "Payback called never, in years") Sourced longestPayback,
     @Key(about = "Water that a load of washing gives off, in kg") Sourced kgPerLoad,
-    @Key(about = "Side of a window that was not measured, in m") Sourced windowSide) {
+    @Key(about = "Side of a window that was not measured, in m") Sourced windowSide,
+    @Key(about = "Transmittance of a solid wall of unknown layers, in W/(m2 K)") Sourced solidWallU,
+    @Key(about = "The same of a wall with an empty cavity") Sourced cavityWallU) {
   /** The published values. */
   public static OptionDefaults read() {
     return DataFiles.read("defaults/options.yaml", OptionDefaults.class);

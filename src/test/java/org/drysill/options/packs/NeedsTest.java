@@ -103,6 +103,26 @@ class NeedsTest {
                     .hasSizeGreaterThan(1));
   }
 
+  /** Rain that wind drives at a filled cavity comes through it: that is judged on site first. */
+  @Test
+  void cavities_of_a_home_that_stands_exposed_are_not_filled_in_any_package() {
+    String cavity =
+        OptionsFixtures.text("wreck").replace("walls: solid brick", "walls: cavity brick");
+    assertThat(study(cavity).candidates().each())
+        .anyMatch(m -> m.measure().id().equals("cavity-fill"));
+    String exposed = cavity.replace("  storeys: 2\n", "  storeys: 2\n  shelter: exposed\n");
+    assertThat(study(exposed).candidates().each())
+        .isNotEmpty()
+        .noneMatch(m -> m.measure().id().equals("cavity-fill"));
+    assertThat(OptionsFixtures.study(exposed).ranked())
+        .filteredOn(m -> m.measure().equals("cavity-fill"))
+        .isNotEmpty()
+        .allSatisfy(
+            m ->
+                assertThat(m.prerequisites())
+                    .anyMatch(p -> p.startsWith("Where wind drives rain at the wall")));
+  }
+
   /** Where the bringers are left out of the ranking, the need is printed and asks for nothing. */
   @Test
   void a_system_for_tight_homes_has_no_place_in_a_leaky_one() {

@@ -23,7 +23,9 @@ class ConditionsTest {
           """
           cavity-fill         | walls: cavity brick          | walls: timber frame          | no cavity walls were named
           external-wall-insulation | walls: solid brick      | walls: timber frame          | no solid walls were named
-          cavity-fill         | walls: cavity brick, unfilled | walls: cavity brick, filled 2009 | the walls are filled already
+          cavity-fill         | walls: cavity brick, unfilled | walls: cavity brick, filled 2009 | the walls are filled or insulated already
+          cavity-fill         | walls: cavity brick, uninsulated | walls: cavity brick, insulated 2009 | the walls are filled or insulated already
+          cavity-fill         | walls: cavity brick, not insulated | walls: cavity, brick insulated | the walls are filled or insulated already
           leak-repair         | notes: Tide mark on the chimney breast | notes: Dry chimney breast | nothing in the notes points to water
           fan-repair          | kind: fitted but not working | kind: passive stack          | the survey has no place of this kind
           duct-repair         | material: slack flexible     | material: rigid plastic      | no fan was seen that loses flow
