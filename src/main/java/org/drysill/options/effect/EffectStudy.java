@@ -153,7 +153,8 @@ public final class EffectStudy {
         });
     air.ifPresent(
         then -> {
-          // By the means of its fans, as Q' is; what the home gets with fans that switch is a little
+          // By the means of its fans, as Q' is; what the home gets with fans that switch is a
+          // little
           // less.
           inputs.add(
               Input.of(

@@ -24,12 +24,9 @@ record EnergyBill(Figure lost, Figure saved, Figure electricity, Figure cost, do
       Citation.of("EN ISO 13789", "2017", "0.34 Wh/(m³·K)", How.MEMORY);
 
   static EnergyBill of(Figures figures, EnergyUse use, MoneyFacts money) {
-    Figure lost =
-        energy(figures, "heat_lost", "energy for heat that it takes", use.lost());
-    Figure saved =
-        energy(figures, "heat_saved", "energy for heat that it saves", use.saved());
-    Figure power =
-        energy(figures, "electricity", "electricity that it uses", use.power());
+    Figure lost = energy(figures, "heat_lost", "energy for heat that it takes", use.lost());
+    Figure saved = energy(figures, "heat_saved", "energy for heat that it saves", use.saved());
+    Figure power = energy(figures, "electricity", "electricity that it uses", use.power());
     Range heat = Signed.product(use.heatLost().minus(use.heatSaved()), money.heat().value());
     Figure cost =
         figures.of(

@@ -110,8 +110,7 @@ record EnergyUses(Assessment assessment, OptionsBasis basis, HeatYear year, Reco
     inputs.add(assumed("s", "share of the day", share, Unit.PERCENT));
     if (goes) {
       inputs.add(
-          Input.of(
-              "P'", "mean power of the fans that go", spared, Unit.WATT, Basis.CALCULATED));
+          Input.of("P'", "mean power of the fans that go", spared, Unit.WATT, Basis.CALCULATED));
     }
     return new EnergyPart(
         power.times(share).minus(spared).times(FanEnergy.electricityKwh(1, HOURS_PER_YEAR)),

@@ -49,9 +49,7 @@ public final class FanCosts {
     Range moved = moved(fan);
     Range share = recovered.by(fan);
     Optional<Figure> lost =
-        moved.high() > 0
-            ? Optional.of(lost(figures, fan, share))
-            : Optional.empty();
+        moved.high() > 0 ? Optional.of(lost(figures, fan, share)) : Optional.empty();
     Optional<Figure> kept =
         share.high() > 0 && moved.high() > 0
             ? Optional.of(kept(figures, fan, share))

@@ -15,8 +15,9 @@ import org.drysill.survey.Window;
 
 /**
  * By how much less heat windows and walls lose with a measure, Σ A·(U − U') [W/K]. A wall is that
- * whose price is paid: the built-up walls of a room, each by its layers; else one side of it. Where no
- * layers are known the U-value is that of such walls as the survey names; of others nothing is said.
+ * whose price is paid: the built-up walls of a room, each by its layers; else one side of it. Where
+ * no layers are known the U-value is that of such walls as the survey names; of others nothing is
+ * said.
  */
 record WarmedFabric(Assessment assessment, OptionsBasis basis) {
   private static final Range ZERO = Range.exactly(0);
@@ -34,7 +35,8 @@ record WarmedFabric(Assessment assessment, OptionsBasis basis) {
         && candidate.sites().stream().anyMatch(s -> s.spot().isPresent())
         && usual().isEmpty()
         && candidate.rooms().stream()
-            .anyMatch(r -> sized(r).isEmpty() || sized(r).stream().anyMatch(w -> built(w).isEmpty()));
+            .anyMatch(
+                r -> sized(r).isEmpty() || sized(r).stream().anyMatch(w -> built(w).isEmpty()));
   }
 
   private static Optional<Range> after(Candidate candidate) {
@@ -66,9 +68,7 @@ record WarmedFabric(Assessment assessment, OptionsBasis basis) {
     return sized.isEmpty()
         ? less(usual(), after).times(Areas.outsideWall(room))
         : sized.stream()
-            .map(
-                w ->
-                    less(built(w).or(this::usual), after).times(w.area().orElseThrow().value()))
+            .map(w -> less(built(w).or(this::usual), after).times(w.area().orElseThrow().value()))
             .reduce(ZERO, Range::plus);
   }
 
@@ -101,8 +101,7 @@ record WarmedFabric(Assessment assessment, OptionsBasis basis) {
   private static Range less(Optional<Range> before, Range after) {
     return before
         .map(b -> b.minus(after))
-        .map(
-            d -> new Range(Math.max(0, d.low()), Math.max(0, d.likely()), Math.max(0, d.high())))
+        .map(d -> new Range(Math.max(0, d.low()), Math.max(0, d.likely()), Math.max(0, d.high())))
         .orElse(ZERO);
   }
 }

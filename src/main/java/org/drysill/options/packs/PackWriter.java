@@ -75,7 +75,9 @@ record PackWriter(
             bill.running(),
             of(members, MeasureMoney::runningCost)),
         figures.heat(
-            bill.heatKwh(), all(members, MeasureMoney::heatLost), all(members, MeasureMoney::heatSaved)),
+            bill.heatKwh(),
+            all(members, MeasureMoney::heatLost),
+            all(members, MeasureMoney::heatSaved)),
         figures.energy(
             "electricity",
             "electricity in a year",

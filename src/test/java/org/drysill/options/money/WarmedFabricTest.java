@@ -62,7 +62,8 @@ class WarmedFabricTest {
         "    walls: [{id: w, area: 6 m2, layers: [{material: dense plaster, thickness: 13 mm},"
             + " {material: brick, thickness: 215 mm}]}]\n";
     String survey =
-        WRECK.replace("    cold_spots: [{id: bedroom-wall", layers + "    cold_spots: [{id: bedroom-wall");
+        WRECK.replace(
+            "    cold_spots: [{id: bedroom-wall", layers + "    cold_spots: [{id: bedroom-wall");
     double living = area(survey) - 6;
     assertThat(lessLost(survey)).isCloseTo(6 * (2.118 - 0.35) + living * 1.45, within(0.1));
     Candidate walls = candidate(OptionsFixtures.assess(survey), "internal-wall-insulation");
@@ -85,8 +86,7 @@ class WarmedFabricTest {
   /** A pane is no wall. */
   @Test
   void windows_leave_out_no_wall() {
-    Assessment home =
-        OptionsFixtures.assess(WRECK.replace("walls: solid brick", "walls: timber"));
+    Assessment home = OptionsFixtures.assess(WRECK.replace("walls: solid brick", "walls: timber"));
     assertThat(new WarmedFabric(home, BASIS).leavesOutAWall(candidate(home, "double-glazing")))
         .isFalse();
     assertThat(new WarmedFabric(home, BASIS).leavesOutAWall(candidate(home, "dehumidifier")))
