@@ -47,8 +47,11 @@ record Counted(SourceRate rate, Range perWeek, boolean told) {
     return rate.per() == Per.LOAD ? Optional.of(perWeek) : Optional.empty();
   }
 
-  /** The number in words, such as {@code 4 loads a week}. */
+  /** The number in words, such as {@code 4 loads a week}, or {@code 6 of them, all week}. */
   String said() {
+    if (rate.per() == Per.ITEM_DAY) {
+      return Words.range(perWeek.times(1 / DAYS_PER_WEEK)) + " of them, all week";
+    }
     return Words.range(perWeek) + " " + rate.per().counted();
   }
 

@@ -43,7 +43,7 @@ final class DeclaredFinding {
     String bounds =
         "%s (%s to %s)"
             .formatted(
-                Numbers.percent(found.likely()),
+                Numbers.reached(found.likely()),
                 Numbers.percent(found.value().low()),
                 Numbers.percent(found.value().high()));
     return switch (verdict) {

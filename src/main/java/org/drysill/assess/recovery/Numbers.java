@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Numbers within sentences. */
 final class Numbers {
+  /** What binary arithmetic takes from a whole number must not cost it one. */
+  private static final double NOISE = 1e-9;
+
   private Numbers() {}
 
   /** With at most one decimal. */
@@ -16,6 +19,14 @@ final class Numbers {
   /** A ratio in percent. */
   static String percent(double ratio) {
     return String.format(Locale.ROOT, "%.0f %%", ratio * 100);
+  }
+
+  /**
+   * A ratio in percent that is held against what is declared: rounded down, so that no rounding
+   * makes a unit look better, and alike wherever it is printed.
+   */
+  static String reached(double ratio) {
+    return String.format(Locale.ROOT, "%.0f %%", Math.floor(ratio * 100 + NOISE));
   }
 
   /** With two decimals. */

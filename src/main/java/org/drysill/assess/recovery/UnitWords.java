@@ -33,7 +33,7 @@ record UnitWords(RecoveryDefaults defaults) {
     if (measured.isPresent()) {
       return "It keeps about %s of the heat of the air that passes it (%s to %s)."
           .formatted(
-              Numbers.percent(measured.get().likely()),
+              Numbers.reached(measured.get().likely()),
               Numbers.percent(measured.get().value().low()),
               Numbers.percent(measured.get().value().high()));
     }
@@ -64,7 +64,7 @@ record UnitWords(RecoveryDefaults defaults) {
   private String flows(Optional<Figure> measured, Optional<Figure> effective) {
     if (effective.isPresent()) {
       return "The flows in and out were both measured; the smaller one governs, and of all the air"
-          + " %s of the heat is kept.".formatted(Numbers.percent(effective.get().likely()));
+          + " %s of the heat is kept.".formatted(Numbers.reached(effective.get().likely()));
     }
     String unknown = "The flows in and out were not both measured; if they differ it recovers less";
     double less = defaults.unbalanceShown().likely();
@@ -75,9 +75,9 @@ record UnitWords(RecoveryDefaults defaults) {
                     + ": with %s less one way, %s of the heat of all the air instead of %s."
                         .formatted(
                             Numbers.percent(less),
-                            Numbers.percent(
+                            Numbers.reached(
                                 RecoveryRatio.effectiveUnderUnbalance(m.likely(), 1 - less, 1)),
-                            Numbers.percent(m.likely())))
+                            Numbers.reached(m.likely())))
         .orElse(unknown + ".");
   }
 }

@@ -9,6 +9,7 @@ import org.drysill.assess.surfaces.factor.TemperatureFactor;
 import org.drysill.reference.surfaces.FilmUse;
 import org.drysill.reference.surfaces.SurfaceTables;
 import org.drysill.survey.ColdSpot;
+import org.drysill.survey.ColdSpotKind;
 import org.drysill.survey.SurfaceMaterial;
 import org.drysill.survey.Wall;
 import org.drysill.survey.Window;
@@ -42,7 +43,7 @@ final class Drafts {
     return new Draft(
         spot.id(),
         spot.id(),
-        spot.name().orElse(spot.kind().word()),
+        spot.name().orElseGet(() -> called(spot.kind())),
         PlaceKind.COLD_SPOT,
         spot.kind().word(),
         SurfaceClass.OPAQUE,
@@ -52,6 +53,16 @@ final class Drafts {
         factor.readings(),
         furnished(spot),
         Optional.empty());
+  }
+
+  /** What a place without a name is called, to follow "the". */
+  private static String called(ColdSpotKind kind) {
+    return switch (kind) {
+      case BEHIND_FURNITURE -> "wall behind furniture";
+      case WALL -> "outside wall";
+      case OTHER -> "cold place";
+      default -> kind.word();
+    };
   }
 
   private Optional<TemperatureFactor> furnished(ColdSpot spot) {

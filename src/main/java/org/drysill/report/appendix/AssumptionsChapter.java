@@ -9,6 +9,7 @@ import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
+import org.drysill.report.words.Typeset;
 import org.drysill.report.words.Words;
 import org.drysill.report.working.Sources;
 
@@ -41,10 +42,11 @@ final class AssumptionsChapter implements Chapter {
 
   private static Row row(Assumption assumption) {
     return Cells.row(
-        Cells.text(Words.capital(assumption.about())),
-        Cells.text(assumption.assumed()),
+        Cells.text(Words.capital(Typeset.of(assumption.about()))),
+        Cells.text(Typeset.of(assumption.assumed())),
         Cells.text(
-            Words.sentence(assumption.why()) + " " + Words.sentence(assumption.better()),
-            Sources.of(assumption.source())));
+            Typeset.of(
+                Words.sentence(assumption.why()) + " " + Words.sentence(assumption.better())),
+            Typeset.of(Sources.of(assumption.source()))));
   }
 }

@@ -14,6 +14,7 @@ import org.drysill.report.block.Section;
 import org.drysill.report.chapter.Chapter;
 import org.drysill.report.rules.Documents;
 import org.drysill.report.subject.Desk;
+import org.drysill.report.words.Typeset;
 import org.drysill.report.words.Words;
 
 /** The documents, with what of them was used and how it is known. */
@@ -60,8 +61,9 @@ final class SourcesChapter implements Chapter {
   }
 
   private static String clauses(List<Citation> citations) {
-    return String.join(
-        "; ", citations.stream().flatMap(c -> c.clause().stream()).distinct().sorted().toList());
+    return Typeset.of(
+        String.join(
+            "; ", citations.stream().flatMap(c -> c.clause().stream()).distinct().sorted().toList()));
   }
 
   private static String known(List<Citation> citations) {

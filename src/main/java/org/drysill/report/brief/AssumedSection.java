@@ -11,6 +11,8 @@ import org.drysill.reference.How;
 import org.drysill.report.block.Entries;
 import org.drysill.report.block.Entry;
 import org.drysill.report.block.Section;
+import org.drysill.report.words.Typeset;
+import org.drysill.report.words.Words;
 
 /** What was taken for granted: its name, its value, where the value comes from. */
 final class AssumedSection implements BriefChapter {
@@ -34,7 +36,7 @@ final class AssumedSection implements BriefChapter {
                 .map(
                     a ->
                         new Entry(
-                            desk.terms().named("assumption", a.id(), a.about()) + ":",
+                            desk.terms().assumption(a) + ":",
                             value(desk, a) + ".",
                             source(desk, a)))
                 .toList(),
@@ -44,7 +46,7 @@ final class AssumedSection implements BriefChapter {
     return Optional.of(
         new Section(
                 "assumptions",
-                desk.phrases().count("assumed.heading", assumptions.size()),
+                Words.capital(desk.phrases().count("assumed.heading", assumptions.size())),
                 desk.say("assumed.running"),
                 false,
                 List.of(entries))
@@ -53,7 +55,7 @@ final class AssumedSection implements BriefChapter {
 
   /** Most are planning assumptions, which is said once for all. */
   private static String source(BriefDesk desk, Assumption assumption) {
-    return isPlanned(assumption) ? "" : Cited.one(desk, assumption.source()) + ".";
+    return isPlanned(assumption) ? "" : Words.capital(Cited.one(desk, assumption.source())) + ".";
   }
 
   private static boolean isPlanned(Assumption assumption) {
@@ -90,7 +92,9 @@ final class AssumedSection implements BriefChapter {
   private static String spanned(BriefDesk desk, String written) {
     return desk.numbers()
         .marked(
-            written
+            Typeset.units(written)
+                .replaceAll("(?<![\\d.,])(\\d{1,3})(\\d{3})(?=\\.\\.| ± |$)", "$1,$2")
+                .replaceAll("(?<=\\.\\.)(\\d{1,3})(\\d{3})(?!\\d)", "$1,$2")
                 .replaceAll("(?<=\\d)(?:\\.\\.| to )(?=\\d)", " " + desk.say("number.to") + " ")
                 .replace(" at ", " " + desk.say("number.at") + " "));
   }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.drysill.report.language.Phrases;
+import org.drysill.report.words.Typeset;
 
 /**
  * Formulas in a language. Symbols stay; what is said in words is said in those of the language: the
@@ -30,7 +31,7 @@ final class Formulas {
   /** A formula. */
   String of(String formula) {
     String key = "formula." + slug(formula);
-    return phrases.find(key).orElseGet(() -> byWord(formula));
+    return phrases.find(key).orElseGet(() -> byWord(Typeset.units(formula)));
   }
 
   /** A symbol; the name of a room or place in its brackets stays, a source of water has a word. */

@@ -14,6 +14,7 @@ import org.drysill.report.block.Fact;
 import org.drysill.report.block.Facts;
 import org.drysill.report.block.Section;
 import org.drysill.report.block.Subhead;
+import org.drysill.report.words.Words;
 import org.drysill.survey.Dwelling;
 import org.drysill.survey.Instrument;
 import org.drysill.survey.OutdoorReading;
@@ -38,7 +39,23 @@ final class HomeFacts implements BriefChapter {
       blocks.add(new Bullets(List.of(), visit.notInspected()));
     }
     return Optional.of(
-        new Section("home", desk.say("home.heading"), desk.say("home.running"), false, blocks));
+        new Section("home", heading(desk), desk.say("home.running"), false, blocks));
+  }
+
+  private static String heading(BriefDesk desk) {
+    String type =
+        desk.subject()
+            .survey()
+            .dwelling()
+            .type()
+            .map(t -> desk.terms().word("dwelling", t.word()))
+            .orElseGet(() -> desk.say("home"));
+    return Words.capital(
+        desk.say(
+            "home.heading",
+            type,
+            desk.numbers().full(desk.subject().home().floorArea()),
+            desk.phrases().date(desk.subject().survey().visit().date())));
   }
 
   private static List<Fact> home(BriefDesk desk, Home home) {

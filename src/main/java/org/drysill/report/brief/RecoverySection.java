@@ -19,6 +19,7 @@ import org.drysill.report.block.Grid;
 import org.drysill.report.block.Row;
 import org.drysill.report.block.Section;
 import org.drysill.report.table.Cells;
+import org.drysill.report.words.Rounding;
 
 /** Heat recovery in use, and what the fans of today take and keep in a year. */
 final class RecoverySection implements BriefChapter {
@@ -70,7 +71,9 @@ final class RecoverySection implements BriefChapter {
     return Cells.row(
         Cells.text(desk.names().place(unit.id()).orElse(unit.id()), tests(desk, unit)),
         desk.value(unit.declared()),
-        desk.value(unit.measured()),
+        unit.measured()
+            .map(measured -> desk.value(measured, Rounding.DOWN))
+            .orElse(Cells.text(Cells.NOTHING)),
         desk.value(unit.effective()),
         desk.value(
             unit.saved().flatMap(s -> s.net().or(() -> Optional.of(s).map(HeatSaved::heat)))),

@@ -1,22 +1,29 @@
 package org.drysill.report.brief;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drysill.assess.Assumption;
 import org.drysill.assess.Figure;
 import org.drysill.assess.Finding;
+import org.drysill.options.FirstThing;
 import org.drysill.options.RankedMeasure;
 import org.drysill.report.language.Language;
 import org.drysill.report.language.Names;
 import org.drysill.report.language.Phrases;
 import org.drysill.report.subject.Subject;
 import org.drysill.report.words.Words;
+import org.drysill.survey.MoistureSource;
+import org.drysill.survey.Room;
 
 /**
  * What things are called, by their ids. An id without words is noted and stands as the results have
@@ -24,19 +31,29 @@ import org.drysill.report.words.Words;
  */
 final class Terms {
   private static final int LONGEST = 110;
+  private static final Pattern COST =
+      Pattern.compile("options\\.(.+)\\.((?:first|annual)_cost)");
+  private static final Pattern LISTED = Pattern.compile("moisture\\.(.+)\\.source_(\\d{1,3})");
+  private static final Pattern UNLISTED = Pattern.compile("moisture\\.unlisted\\.(.+)");
 
   private final Phrases phrases;
   private final Names names;
-  private final Map<String, RankedMeasure> measures;
+  private final Map<String, Deed> deeds;
+  private final Map<String, List<MoistureSource>> sources;
   private final Set<String> wanting = new TreeSet<>();
 
   Terms(Subject subject, Phrases phrases, Names names) {
     this.phrases = phrases;
     this.names = names;
-    this.measures =
-        Stream.of(subject.options().ranked(), subject.options().beyondBudget())
-            .flatMap(List::stream)
-            .collect(Collectors.toMap(RankedMeasure::id, m -> m, (first, again) -> first));
+    this.deeds =
+        Stream.of(
+                subject.options().first().stream().map(Deed::of),
+                subject.options().ranked().stream().map(Deed::of),
+                subject.options().beyondBudget().stream().map(Deed::of))
+            .flatMap(all -> all)
+            .collect(Collectors.toMap(Deed::id, d -> d, (first, again) -> first));
+    this.sources =
+        subject.survey().rooms().stream().collect(Collectors.toMap(Room::id, Room::moistureSources));
   }
 
   /** The keys for which there were no words, in their order. */
@@ -46,7 +63,45 @@ final class Terms {
 
   /** The name of a figure. */
   String figure(Figure figure) {
-    return named("figure", figure.id(), figure.name());
+    return cost(figure.id())
+        .or(() -> water("figure", figure.id()))
+        .orElseGet(() -> named("figure", figure.id(), figure.name()));
+  }
+
+  /** The name of an assumption. */
+  String assumption(Assumption assumption) {
+    return water("assumption", assumption.id())
+        .orElseGet(() -> named("assumption", assumption.id(), assumption.about()));
+  }
+
+  /** What a measure costs, called by its title and its place. */
+  private Optional<String> cost(String id) {
+    Matcher cost = COST.matcher(id);
+    return cost.matches() && deeds.containsKey(cost.group(1))
+        ? Optional.of(
+            phrases.say(
+                "figure.options.*." + cost.group(2),
+                measureInTable(cost.group(1), deeds.get(cost.group(1)).title())))
+        : Optional.empty();
+  }
+
+  /** What a source of moisture gives off, or how often, called by what it is. */
+  private Optional<String> water(String group, String id) {
+    Matcher listed = LISTED.matcher(id);
+    if (listed.matches()) {
+      List<MoistureSource> here = sources.getOrDefault(listed.group(1), List.of());
+      int number = Integer.parseInt(listed.group(2));
+      return number > here.size()
+          ? Optional.empty()
+          : phrases.find(
+              group + ".moisture.listed",
+              source(here.get(number - 1).kind()),
+              names.room(listed.group(1)));
+    }
+    Matcher unlisted = UNLISTED.matcher(id);
+    return unlisted.matches()
+        ? phrases.find(group + ".moisture.unlisted", source(unlisted.group(1)))
+        : Optional.empty();
   }
 
   /** What a finding compares. */
@@ -60,6 +115,12 @@ final class Terms {
         .map(keys -> keys.named().stream().map(this::part).collect(Collectors.joining(" – ")))
         .filter(about -> !about.isEmpty())
         .orElseGet(() -> finding(finding));
+  }
+
+  /** A source of moisture within a name; German nouns keep their capital. */
+  private String source(String kind) {
+    String word = word("source", kind);
+    return english() ? Words.within(word) : word;
   }
 
   /** The words for an id, with the names of its parts in their gaps. */
@@ -106,8 +167,8 @@ final class Terms {
 
   /** English takes titles from the reference data; those of a user's own file are in its words. */
   private Optional<String> title(String id) {
-    RankedMeasure measure = measures.get(id);
-    String kind = measure == null ? id.split("\\.", 2)[0] : measure.measure();
+    Deed deed = deeds.get(id);
+    String kind = deed == null ? id.split("\\.", 2)[0] : deed.kind();
     return phrases.find("measure." + kind + ".title");
   }
 
@@ -118,8 +179,8 @@ final class Terms {
   }
 
   private List<String> rooms(String id) {
-    RankedMeasure measure = measures.get(id);
-    return measure == null ? named(id) : measure.scope().rooms();
+    Deed deed = deeds.get(id);
+    return deed == null ? named(id) : deed.rooms();
   }
 
   private List<String> named(String id) {
@@ -142,9 +203,18 @@ final class Terms {
     return names
         .place(id)
         .or(() -> phrases.find("measure." + id + ".title"))
+        .or(() -> titled(id))
         .or(() -> phrases.find("package." + id))
         .map(name -> Words.shortened(name, LONGEST))
         .orElse(id);
+  }
+
+  /** The title that reference data give a kind of measure, with its place in this home. */
+  private Optional<String> titled(String kind) {
+    return deeds.values().stream()
+        .filter(deed -> deed.kind().equals(kind))
+        .map(Deed::title)
+        .min(Comparator.naturalOrder());
   }
 
   /** True in English, where reference data speak the language. */
@@ -155,5 +225,17 @@ final class Terms {
   String lacking(String key, String otherwise) {
     wanting.add(key);
     return otherwise;
+  }
+
+  /** Something that can be done, by its id in this home. */
+  private record Deed(String id, String kind, String title, List<String> rooms) {
+    static Deed of(RankedMeasure measure) {
+      return new Deed(
+          measure.id(), measure.measure(), measure.title(), measure.scope().rooms());
+    }
+
+    static Deed of(FirstThing thing) {
+      return new Deed(thing.id(), thing.id().split("\\.", 2)[0], thing.title(), thing.rooms());
+    }
   }
 }

@@ -45,8 +45,7 @@ final class HomeChapter implements Chapter {
   private static String heading(Desk desk) {
     Dwelling dwelling = desk.subject().survey().dwelling();
     String type = dwelling.type().map(Worded::word).orElse("home");
-    return "A "
-        + type
+    return Words.capital(Words.article(type))
         + " of "
         + desk.numbers().likely(desk.subject().home().floorArea())
         + ", visited on "
@@ -68,7 +67,7 @@ final class HomeChapter implements Chapter {
             Words.capital(Words.count(home.storeys(), "storey", "storeys"))
                 + ", "
                 + Words.count(home.bedrooms(), "bedroom", "bedrooms")));
-    facts.add(figure(desk, "People", home.occupants()));
+    facts.add(figure(desk, people(dwelling), home.occupants()));
     facts.add(figure(desk, "Usual temperature", home.setpoint()));
     facts.add(figure(desk, "Air leakage at 50" + "\u00a0Pa", home.n50()));
     dwelling
@@ -86,6 +85,16 @@ final class HomeChapter implements Chapter {
     facts.add(new Fact("Climate", Words.capital(home.climate().name())));
     facts.add(new Fact("Ventilation rules", desk.subject().ventilation().rules().named()));
     return facts;
+  }
+
+  /** An empty home is judged for those who may live there. */
+  private static String people(Dwelling dwelling) {
+    boolean empty =
+        dwelling
+            .occupants()
+            .filter(o -> o.adults().equals(Optional.of(0)) && o.children().orElse(0) == 0)
+            .isPresent();
+    return empty ? "People, once it is lived in" : "People";
   }
 
   private static Fact figure(Desk desk, String name, Figure figure) {

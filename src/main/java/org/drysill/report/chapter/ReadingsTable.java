@@ -9,6 +9,7 @@ import org.drysill.assess.Finding;
 import org.drysill.assess.Unit;
 import org.drysill.assess.humidity.ClassIndication;
 import org.drysill.assess.humidity.HumidityResult;
+import org.drysill.assess.humidity.OutdoorAir;
 import org.drysill.assess.humidity.RoomAir;
 import org.drysill.report.block.Cell;
 import org.drysill.report.block.Column;
@@ -99,6 +100,11 @@ final class ReadingsTable {
         .orElse(Cells.text(Cells.NOTHING));
   }
 
+  private static String outdoor(OutdoorAir air) {
+    boolean read = air.source() == OutdoorAir.Source.READING;
+    return (read ? "the " : "") + air.said();
+  }
+
   private static String classes(ClassIndication indication) {
     return indication.lowest() == indication.highest()
         ? Integer.toString(indication.lowest())
@@ -110,12 +116,12 @@ final class ReadingsTable {
     parts.add(
         "Held against "
             + Words.list(
-                humidity.readings().stream().map(r -> r.outdoor().said()).distinct().toList())
+                humidity.readings().stream().map(r -> outdoor(r.outdoor())).distinct().toList())
             + ".");
     List<String> meanings =
         humidity.readings().stream()
             .flatMap(r -> r.humidityClass().stream())
-            .map(c -> "class " + classes(c) + ", " + c.meaning())
+            .map(c -> "class " + c.likely() + ", " + c.meaning())
             .distinct()
             .sorted()
             .toList();

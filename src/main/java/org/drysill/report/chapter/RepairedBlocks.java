@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drysill.assess.Figure;
 import org.drysill.assess.RoomFacts;
+import org.drysill.assess.Unit;
 import org.drysill.options.Repaired;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
 import org.drysill.report.subject.Desk;
 import org.drysill.report.table.Cells;
 import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Rounding;
 import org.drysill.report.words.Words;
 
 /** As what the home is reckoned once what comes first is done, and what that alone changes. */
@@ -83,8 +86,14 @@ final class RepairedBlocks {
     return Cells.row(
         Cells.text(label(numbers, row.then()))
             .with(List.of(desk.index().mark(row.today()), desk.index().mark(row.then()))),
-        Cells.value(numbers, row.today()),
-        Cells.value(numbers, row.then()));
+        value(numbers, row.today()),
+        value(numbers, row.then()));
+  }
+
+  /** Air is printed as where it is held against what is asked. */
+  private static Cell value(Numbers numbers, Figure figure) {
+    Rounding rounding = figure.unit() == Unit.AIRFLOW ? Rounding.DOWN : Rounding.NEAREST;
+    return Cells.value(numbers, figure.value(), figure.unit(), rounding);
   }
 
   private static String label(Numbers numbers, Figure figure) {

@@ -11,6 +11,7 @@ import org.drysill.assess.model.ModelledRoom;
 import org.drysill.assess.model.MoistureModelResult;
 import org.drysill.physics.Range;
 import org.drysill.report.block.Block;
+import org.drysill.report.block.Cell;
 import org.drysill.report.block.Grid;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Row;
@@ -191,7 +192,13 @@ final class TogetherBlocks {
     return Cells.row(
         Cells.text(Words.capital(unknown.name())),
         Cells.text(desk.numbers().unit(unknown.after().unit())),
-        Cells.value(desk.numbers(), unknown.before()),
-        Cells.value(desk.numbers(), unknown.after()));
+        value(unknown.before()),
+        value(unknown.after()));
+  }
+
+  /** Air is printed as where it is held against what is asked. */
+  private Cell value(Figure figure) {
+    Rounding rounding = figure.unit() == Unit.AIRFLOW ? Rounding.DOWN : Rounding.NEAREST;
+    return Cells.value(desk.numbers(), figure.value(), figure.unit(), rounding);
   }
 }

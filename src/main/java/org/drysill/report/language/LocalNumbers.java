@@ -24,14 +24,20 @@ public final class LocalNumbers {
     this.group = phrases.say("number.group").charAt(0);
   }
 
-  /** What is there, rounded down. */
+  /** What is there, rounded down, for a sentence: a whole number has no decimals. */
   public String found(Figure figure) {
-    return one(figure.likely(), figure.unit(), Rounding.DOWN);
+    return inSentence(figure, Rounding.DOWN);
   }
 
-  /** What is asked, rounded up. */
+  /** What is asked, rounded up, for a sentence as well. */
   public String asked(Figure figure) {
-    return one(figure.likely(), figure.unit(), Rounding.UP);
+    return inSentence(figure, Rounding.UP);
+  }
+
+  private String inSentence(Figure figure, Rounding rounding) {
+    String number = numbers.plain(figure.likely(), figure.unit(), rounding);
+    String said = number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+    return joined(marked(said), figure.unit());
   }
 
   /** A value that is known within bounds only. */

@@ -54,11 +54,20 @@ public final class Phrases {
     return filled(pattern(key), gaps);
   }
 
-  /** The phrase for one or for many; its first gap is the number. */
+  /**
+   * The phrase for one, for two where the language has its own, or for many; its first gap is the
+   * number, in words as far as the language has them.
+   */
   public String count(String key, int number, String... gaps) {
     String[] all = new String[gaps.length + 1];
-    all[0] = Integer.toString(number);
+    all[0] = find("count." + number).orElseGet(() -> Integer.toString(number));
     System.arraycopy(gaps, 0, all, 1, gaps.length);
+    if (number == 2) {
+      Optional<String> both = find(key + ".two", all);
+      if (both.isPresent()) {
+        return both.get();
+      }
+    }
     return say(key + (number == 1 ? ".one" : ".many"), all);
   }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.drysill.assess.Verdict;
 import org.drysill.assess.surfaces.ColdPlace;
+import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.months.Risk;
 import org.drysill.report.language.Language;
 import org.drysill.report.language.LocalNumbers;
@@ -68,11 +69,12 @@ final class SheetPage {
 
   private static String heading(Subject subject) {
     List<ColdPlace> places = subject.condensation().places();
-    boolean cold = places.stream().anyMatch(p -> p.months().gravest() != Risk.NONE);
+    List<ColdPlace> cold = places.stream().filter(p -> p.months().gravest() != Risk.NONE).toList();
     Verdict air = subject.ventilation().wholeHome().verdict();
     String key = "heading." + air.name().toLowerCase(Locale.ROOT);
-    if (cold) {
-      return key + ".cold";
+    if (!cold.isEmpty()) {
+      boolean glass = cold.stream().allMatch(p -> p.surface() == SurfaceClass.GLASS);
+      return key + (glass ? ".glass" : ".cold");
     }
     return air == Verdict.MEETS && places.isEmpty() ? key + ".unseen" : key;
   }
@@ -90,7 +92,7 @@ final class SheetPage {
                 .filter(f -> f.verdict() == Verdict.UNKNOWN)
                 .count();
     String foot = phrases.say("foot", day);
-    return open == 0 ? foot : phrases.count("open", open) + " " + foot;
+    return open == 0 ? foot : Words.capital(phrases.count("open", open)) + " " + foot;
   }
 
   private static Map<String, String> labels(Phrases phrases) {

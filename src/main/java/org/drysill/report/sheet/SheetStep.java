@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Something to be done.
  *
- * @param title what
+ * @param title what, without a full stop
  * @param where in which rooms; empty for the whole home
  * @param does what it changes, or why it comes first
  * @param cost what it costs; empty where no price is known

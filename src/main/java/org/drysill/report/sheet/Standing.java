@@ -128,7 +128,7 @@ final class Standing {
       return Optional.of(
           new SheetRow(
               phrases.say(key),
-              phrases.count(key + ".none", (int) all),
+              Words.capital(phrases.count(key + ".none", (int) all)),
               "meets",
               phrases.say("verdict.dry")));
     }
@@ -136,7 +136,7 @@ final class Standing {
     return Optional.of(
         new SheetRow(
             phrases.say(key),
-            phrases.count(key + ".text", risky.size(), where),
+            Words.capital(phrases.count(key + ".text", risky.size(), where)),
             "short",
             phrases.say("verdict.risk")));
   }

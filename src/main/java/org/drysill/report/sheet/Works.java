@@ -57,7 +57,7 @@ final class Works {
       String[] asked = ask(caution.get()).split("(?<=\\.) ", 2);
       String more = asked.length > 1 ? asked[1] + " " : "";
       return new SheetStep(
-          asked[0], where, more + hazard(caution.get()), "", cautions(thing.cautions()));
+          unstopped(asked[0]), where, more + hazard(caution.get()), "", cautions(thing.cautions()));
     }
     Optional<String> title = phrases.find("measure." + kind + ".title");
     return new SheetStep(
@@ -66,6 +66,11 @@ final class Works {
         phrases.find("measure." + kind + ".does").orElseGet(() -> Words.sentence(thing.because())),
         thing.money().map(this::cost).orElse(""),
         cautions(thing.cautions()));
+  }
+
+  /** A title without its full stop, which the page sets after the rooms. */
+  private static String unstopped(String title) {
+    return title.endsWith(".") ? title.substring(0, title.length() - 1) : title;
   }
 
   private SheetStep measure(RankedMeasure measure) {

@@ -106,6 +106,11 @@ public final class Words {
     return number(number) + " " + (number == 1 || number == 0 ? one : many);
   }
 
+  /** With the article that its first letter asks for: {@code a flat}, {@code an open flue}. */
+  public static String article(String words) {
+    return (!words.isEmpty() && "aeioAEIO".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+  }
+
   /** A number in words up to twelve, then in digits. */
   public static String number(int number) {
     return number >= 0 && number < SMALL.size() ? SMALL.get(number) : Integer.toString(number);

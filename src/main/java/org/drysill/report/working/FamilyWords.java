@@ -13,6 +13,7 @@ import org.drysill.assess.Working.Input;
 import org.drysill.report.block.WorkingEntry;
 import org.drysill.report.block.WorkingFamily;
 import org.drysill.report.words.Numbers;
+import org.drysill.report.words.Typeset;
 import org.drysill.report.words.Words;
 
 /**
@@ -63,8 +64,8 @@ final class FamilyWords {
     }
     return new WorkingFamily(
         family.number(),
-        rule.formula(),
-        sources.at(family.number(), Sources.of(rule.sources())),
+        Typeset.units(rule.formula()),
+        sources.at(family.number(), Sources.of(rule.sources()).stream().map(Typeset::of).toList()),
         String.join(" ", head.stream().map(Words::sentence).toList()),
         entries);
   }

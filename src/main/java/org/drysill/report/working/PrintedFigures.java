@@ -76,7 +76,7 @@ public final class PrintedFigures implements Ear {
     PrintedBlock printed = new PrintedBlock(block);
     Set<String> led = new LinkedHashSet<>();
     printed.workings().map(PrintedFigures::family).forEach(led::add);
-    Map<String, List<String>> missing = new LinkedHashMap<>();
+    List<String> missing = new ArrayList<>();
     // What prints alike may be any of several figures: those that are sure come first.
     heard.entrySet().stream()
         .filter(text -> printed.shows(text.getKey()))
@@ -85,12 +85,14 @@ public final class PrintedFigures implements Ear {
         .forEach(
             alike -> {
               if (alike.stream().noneMatch(figure -> isLed(figure, led))) {
-                String number = index.mark(alike.iterator().next());
-                led.add(family(number));
-                missing.computeIfAbsent(family(number), f -> new ArrayList<>()).add(number);
+                // Only with its number is it known to belong to a family that is led to already.
+                String family = family(index.mark(alike.iterator().next()));
+                if (led.add(family)) {
+                  missing.add(family);
+                }
               }
             });
-    return missing.isEmpty() ? block : printed.with(Note.workings(List.copyOf(missing.keySet())));
+    return missing.isEmpty() ? block : printed.with(Note.workings(missing));
   }
 
   private boolean isLed(Figure figure, Set<String> led) {

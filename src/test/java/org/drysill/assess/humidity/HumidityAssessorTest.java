@@ -207,10 +207,10 @@ class HumidityAssessorTest {
     assertThat(air.outdoor().source()).isEqualTo(Source.READING);
     assertThat(air.outdoor().said()).isEqualTo("outdoor reading");
     assertThat(air(reading("10:00", 5, 80), exactly(50)).outdoor().said())
-        .isEqualTo("outdoor reading of 2026-01-22 10:00");
+        .isEqualTo("outdoor reading of 22 January 2026, 10:00");
     assertThat(
             air("{at: 2026-01-22, temperature: 5 C, humidity: 80 %}", exactly(50)).outdoor().said())
-        .isEqualTo("outdoor reading of 2026-01-22");
+        .isEqualTo("outdoor reading of 22 January 2026");
   }
 
   /** An instrument that nobody described is assumed to be poor, and the report says so. */

@@ -173,7 +173,7 @@ class MoistureAssessorTest {
   @Test
   void things_and_kilowatt_hours_are_counted_too() {
     MoistureResult plants = assess("", "{kind: house plants, count: 6}");
-    assertThat(item(plants, "house plants").scaledBy()).isEqualTo("42 item-days a week");
+    assertThat(item(plants, "house plants").scaledBy()).isEqualTo("6 of them, all week");
     Item heater =
         item(
             assess("", "{kind: unflued heater, fuel: mains gas, power: 2 kW, hours_per_day: 3}"),

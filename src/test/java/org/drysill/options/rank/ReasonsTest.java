@@ -24,7 +24,7 @@ class ReasonsTest {
   void the_first_tells_what_it_does_in_figures() {
     assertThat(REASONS.of(Entries.of(FAN, true, 50, 450, 4, 2.5, 12), Optional.empty()))
         .containsExactly(
-            "It closes 7.5 l/s of the 10.0 l/s of outdoor air that the home likely lacks; it ends 8"
+            "It closes 7.5 l/s of the 10 l/s of outdoor air that the home likely lacks; it ends 8"
                 + " of the 12 months of mould risk a year at the only wall or corner at risk, Room, corner.");
   }
 
@@ -32,7 +32,7 @@ class ReasonsTest {
   void all_of_a_shortfall_is_called_all_and_a_trifle_is_left_out() {
     assertThat(REASONS.of(Entries.of(FAN, true, 50, 450, 12, 0, 9), Optional.empty()).get(0))
         .isEqualTo(
-            "It closes all of the 10.0 l/s of outdoor air that the home likely lacks; it ends 3 of"
+            "It closes all of the 10 l/s of outdoor air that the home likely lacks; it ends 3 of"
                 + " the 12 months of wet glass a year, summed over 1 window.");
     assertThat(REASONS.of(Entries.of(FAN, true, 50, 450, 12, 9.99, 9), Optional.empty()).get(0))
         .startsWith("It ends 3 of the 12 months of wet glass");
@@ -98,7 +98,7 @@ class ReasonsTest {
         .contains("It gives 2 openings for air the size that is asked and lacking today.");
     var flat = OptionsFixtures.study(OptionsFixtures.text("small-flat"));
     assertThat(OptionsFixtures.find(flat, "continuous-extract.bathroom").reasons())
-        .anyMatch(r -> r.startsWith("Set to 8.0 l/s, it gives its room the extract"));
+        .anyMatch(r -> r.startsWith("Set to 8 l/s, it gives its room the extract"));
     assertThat(OptionsFixtures.find(options, "window-ventilator").reasons().get(0))
         .matches(".* months .*of mould risk a year at \\d walls and corners; .* of it\\.");
   }

@@ -133,6 +133,8 @@ class WordsTest {
   void one_and_many_are_told_apart() {
     Phrases german = Phrases.of(Language.GERMAN, "org.drysill.report.sheet.words");
     assertThat(german.count("row.glass.none", 1)).startsWith("Das untersuchte Fenster");
-    assertThat(german.count("row.glass.none", 3)).startsWith("Die 3 untersuchten Fenster");
+    assertThat(german.count("row.glass.none", 3)).startsWith("Die drei untersuchten Fenster");
+    assertThat(german.count("row.glass.none", 2)).startsWith("Beide untersuchten Fenster");
+    assertThat(german.count("row.glass.none", 14)).startsWith("Die 14 untersuchten Fenster");
   }
 }

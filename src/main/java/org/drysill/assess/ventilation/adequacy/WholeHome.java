@@ -104,7 +104,7 @@ public final class WholeHome {
               + "."
               + standing(rules);
       case UNKNOWN ->
-          has
+          text.provided(provided.value(), asked.value().high())
               + " come by "
               + what
               + "; "

@@ -318,6 +318,14 @@ final class Leaks {
         .toList();
   }
 
+  private String windows(long unseen) {
+    int all = windows().size();
+    if (unseen < all) {
+      return unseen + " of " + all + " windows";
+    }
+    return "all " + all + " windows";
+  }
+
   List<Assumption> assumptions() {
     long unseen = windows().stream().filter(w -> w.backgroundVentilator().isEmpty()).count();
     return unseen == 0
@@ -327,11 +335,7 @@ final class Leaks {
                 "ventilation.ventilators",
                 windows().size() == 1
                     ? "a background ventilator at the only window"
-                    : "background ventilators at "
-                        + unseen
-                        + " of "
-                        + windows().size()
-                        + " windows",
+                    : "background ventilators at " + windows(unseen),
                 "none, and up to " + defaults.ventilators().notLookedAt().written() + " at each",
                 "The survey does not say whether there are any.",
                 "Look at the head of each window frame and note the equivalent area of its ventilator,"

@@ -109,7 +109,7 @@ final class RoomAssumptions {
       String ways = kind == Way.Kind.OPEN ? "way" : "door";
       add(
           id,
-          about.apply(count + " " + ways + (count == 1 ? "" : "s")),
+          about.apply(count == 1 ? "one " + ways : count + " " + ways + "s"),
           assumed,
           why,
           better,

@@ -8,7 +8,7 @@ import org.drysill.reference.rules.ReportUnits;
 
 /**
  * Flows and areas as words. What is there is rounded down and what is asked is rounded up, so that
- * no rounding makes a home look better than it is.
+ * no rounding makes a home look better than it is. A whole number has no decimals: 13 l/s.
  *
  * @param units the units that the reader is used to
  */
@@ -18,6 +18,8 @@ public record FlowText(ReportUnits units) {
 
   /** A digit far beyond what is printed; keeps 30.0 from being printed as 29.9 or 30.1. */
   private static final double CRUMB = 1e-9;
+
+  private static final double WHOLE_FROM = 10;
 
   /** A flow [m³/s] that is there, such as {@code 9.5 l/s}. */
   public String provided(double m3PerSecond) {
@@ -31,9 +33,29 @@ public record FlowText(ReportUnits units) {
 
   /** A range of flows that are there, such as {@code 8.1 to 9.5 l/s}. */
   public String provided(Range range) {
-    String low = number(flow(range.low()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
-    String high = number(flow(range.high()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
-    return low.equals(high) ? low + flowUnit() : low + " to " + high + flowUnit();
+    BigDecimal low = rounded(flow(range.low()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
+    BigDecimal high = rounded(flow(range.high()) + CRUMB, flowDigits(), RoundingMode.FLOOR);
+    return between(low, high, Math.max(decimals(low), decimals(high)));
+  }
+
+  /**
+   * A range of flows that are there as tables print its ends, without decimals from 10 on, where
+   * the printed ends still hold what is asked between them.
+   */
+  public String provided(Range range, double asked) {
+    int digits = flow(range.likely()) >= WHOLE_FROM ? 0 : flowDigits();
+    BigDecimal low = rounded(flow(range.low()), digits, RoundingMode.HALF_UP);
+    BigDecimal high = rounded(flow(range.high()), digits, RoundingMode.HALF_UP);
+    BigDecimal limit = BigDecimal.valueOf(flow(asked));
+    return low.compareTo(limit) < 0 && high.compareTo(limit) > 0
+        ? between(low, high, digits)
+        : provided(range);
+  }
+
+  private String between(BigDecimal low, BigDecimal high, int digits) {
+    String from = low.setScale(digits, RoundingMode.UNNECESSARY).toPlainString();
+    String to = high.setScale(digits, RoundingMode.UNNECESSARY).toPlainString();
+    return from.equals(to) ? from + flowUnit() : from + " to " + to + flowUnit();
   }
 
   /** A ventilator's area [m²] that is there, such as {@code 4000 mm²}. */
@@ -98,6 +120,17 @@ public record FlowText(ReportUnits units) {
   }
 
   private static String number(double value, int digits, RoundingMode mode) {
-    return BigDecimal.valueOf(Math.max(0, value)).setScale(digits, mode).toPlainString();
+    BigDecimal rounded = rounded(value, digits, mode);
+    return rounded.setScale(decimals(rounded), RoundingMode.UNNECESSARY).toPlainString();
+  }
+
+  private static BigDecimal rounded(double value, int digits, RoundingMode mode) {
+    return BigDecimal.valueOf(Math.max(0, value)).setScale(digits, mode);
+  }
+
+  /** How many decimals say something: none of a whole number of tenths; areas keep hundredths. */
+  private static int decimals(BigDecimal rounded) {
+    boolean whole = rounded.scale() == 1 && rounded.stripTrailingZeros().scale() <= 0;
+    return whole ? 0 : rounded.scale();
   }
 }

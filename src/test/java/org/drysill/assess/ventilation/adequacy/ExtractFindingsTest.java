@@ -68,7 +68,7 @@ class ExtractFindingsTest {
   void what_is_short_is_told_by_how_much_rounded_up() {
     assertThat(extract("kitchen", fan("intermittent extract", "40..47.26 l/s")).because())
         .isEqualTo(
-            "Fan: 40.0 to 47.2 l/s out while running, 60.0 l/s asked of intermittent elsewhere"
+            "Fan: 40.0 to 47.2 l/s out while running, 60 l/s asked of intermittent elsewhere"
                 + " extract; at least 12.8 l/s short.");
   }
 
@@ -248,7 +248,7 @@ class ExtractFindingsTest {
     Finding finding = extract("kitchen", fan(kind, "80..90 l/s"));
     assertThat(finding.verdict()).isEqualTo(Verdict.SHORT);
     assertThat(finding.provided().orElseThrow().likely()).isZero();
-    assertThat(finding.because()).contains(why).contains("60.0 l/s is asked");
+    assertThat(finding.because()).contains(why).contains("60 l/s is asked");
   }
 
   @Test
@@ -269,8 +269,8 @@ class ExtractFindingsTest {
     assertThat(finding.verdict()).isEqualTo(Verdict.SHORT);
     assertThat(finding.because())
         .isEqualTo(
-            "The survey lists no fan in the Wet room. Nothing is taken out where 60.0 l/s is asked."
-                + " With a hood that blows outside it would be 30.0 l/s.");
+            "The survey lists no fan in the Wet room. Nothing is taken out where 60 l/s is asked."
+                + " With a hood that blows outside it would be 30 l/s.");
     assertThat(extract("bathroom").because()).doesNotContain("hood");
     assertThat(finding.settledBy()).isEmpty();
   }
@@ -402,8 +402,8 @@ class ExtractFindingsTest {
     assertThat(asked(total)).isCloseTo(25, within(1e-9));
     assertThat(total.because())
         .isEqualTo(
-            "All continuous extract together takes out 25.0 to 27.0 l/s; it should reach the"
-                + " whole-home rate of 25.0 l/s.");
+            "All continuous extract together takes out 25 to 27 l/s; it should reach the"
+                + " whole-home rate of 25 l/s.");
     assertThat(total.provided().orElseThrow().working().inputs()).hasSize(2);
     VentilationResult open =
         assess(

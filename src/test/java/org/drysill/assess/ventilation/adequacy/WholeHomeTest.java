@@ -39,7 +39,7 @@ class WholeHomeTest {
     assertThat(finding.because())
         .isEqualTo(
             "Even the least that fans and leaks together bring, of 31.8 to 35.1 l/s, reaches the"
-                + " 31.0 l/s asked by number of bedrooms.");
+                + " 31 l/s asked by number of bedrooms.");
     assertThat(finding.settledBy()).isEmpty();
   }
 
@@ -50,7 +50,7 @@ class WholeHomeTest {
     assertThat(finding.because())
         .isEqualTo(
             "Even the most that fans and leaks together bring, of 9.8 to 13.1 l/s, is at least 17.9"
-                + " l/s short of the 31.0 l/s asked by number of bedrooms. For a home that stands"
+                + " l/s short of the 31 l/s asked by number of bedrooms. For a home that stands"
                 + " this is not by itself a breach.");
   }
 

@@ -134,7 +134,7 @@ class RoomAirTest {
             "ventilation.rooms.leaks",
             "ventilation.rooms.doors_closed",
             "ventilation.rooms.door_gaps");
-    assertThat(air.assumptions().get(2).about()).isEqualTo("1 door whose gap was not measured");
+    assertThat(air.assumptions().get(2).about()).isEqualTo("one door whose gap was not measured");
     assertThat(door(air, "bed", "hall").recorded()).isTrue();
   }
 
@@ -208,7 +208,7 @@ class RoomAirTest {
             .rooms();
     assertThat(air.doors().get(0).open()).isTrue();
     assertThat(air.doors().get(0).recorded()).isFalse();
-    assertThat(air.assumptions()).anyMatch(a -> a.about().equals("1 way between halls"));
+    assertThat(air.assumptions()).anyMatch(a -> a.about().equals("one way between halls"));
   }
 
   @Test

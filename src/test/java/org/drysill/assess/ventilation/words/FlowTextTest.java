@@ -18,10 +18,10 @@ class FlowTextTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.0300, 30.0 l/s, 30.0 l/s",
-    "0.02999, 29.9 l/s, 30.0 l/s",
-    "0.03001, 30.0 l/s, 30.1 l/s",
-    "0, 0.0 l/s, 0.0 l/s"
+    "0.0300, 30 l/s, 30 l/s",
+    "0.02999, 29.9 l/s, 30 l/s",
+    "0.03001, 30 l/s, 30.1 l/s",
+    "0, 0 l/s, 0 l/s"
   })
   void flows_are_rounded_towards_the_failing_side(double flow, String provided, String required) {
     assertThat(METRIC.provided(flow)).isEqualTo(provided);
@@ -40,7 +40,7 @@ class FlowTextTest {
   @Test
   void hourly_readers_get_cubic_metres_an_hour_and_the_areas_of_metric_readers() {
     FlowText hourly = new FlowText(ReportUnits.METRIC_HOURLY);
-    assertThat(hourly.provided(0.015)).isEqualTo("54.0 m³/h");
+    assertThat(hourly.provided(0.015)).isEqualTo("54 m³/h");
     assertThat(hourly.required(0.01501)).isEqualTo("54.1 m³/h");
     assertThat(hourly.ventilator(0.004)).isEqualTo(METRIC.ventilator(0.004));
     assertThat(hourly.opening(0.55)).isEqualTo(METRIC.opening(0.55));
@@ -48,8 +48,20 @@ class FlowTextTest {
 
   @Test
   void a_range_whose_ends_read_the_same_is_one_number() {
-    assertThat(METRIC.provided(new Range(0.01001, 0.01002, 0.01003))).isEqualTo("10.0 l/s");
-    assertThat(METRIC.provided(new Range(0.0100, 0.0105, 0.0110))).isEqualTo("10.0 to 11.0 l/s");
+    assertThat(METRIC.provided(new Range(0.01001, 0.01002, 0.01003))).isEqualTo("10 l/s");
+    assertThat(METRIC.provided(new Range(0.0100, 0.0105, 0.0110))).isEqualTo("10 to 11 l/s");
+    assertThat(METRIC.provided(new Range(0.0100, 0.0105, 0.0111))).isEqualTo("10.0 to 11.1 l/s");
+  }
+
+  /** As tables print it, unless what is asked would no longer lie between the printed ends. */
+  @Test
+  void a_range_around_what_is_asked_has_the_ends_of_the_tables() {
+    Range wide = new Range(0.02023, 0.037, 0.06536);
+    assertThat(METRIC.provided(wide, 0.031)).isEqualTo("20 to 65 l/s");
+    assertThat(METRIC.provided(wide, 0.0203)).isEqualTo("20 to 65 l/s");
+    assertThat(METRIC.provided(wide, 0.0652)).isEqualTo("20.2 to 65.3 l/s");
+    assertThat(METRIC.provided(new Range(0.002, 0.0084, 0.0212), 0.013))
+        .isEqualTo("2.0 to 21.2 l/s");
   }
 
   /** 2500 mm² are 3.875 in²; 0.5 m² are 5.382 ft². */
