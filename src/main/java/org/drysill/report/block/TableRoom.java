@@ -62,14 +62,14 @@ final class TableRoom {
   /**
    * A row, and what may not be parted from it: the next one where it heads a group, with what may
    * not be parted from that one; the last row, the foot and the workings where it is one of the
-   * last two, in small print the last. Of a row that may be cut its beginning.
+   * last two, so that no last row stands alone. Of a row that may be cut its beginning.
    */
   double withNext(int index) {
     int last = grid.rows().size() - 1;
     double own = beginning(index);
     if (index == last) {
       return own + foot() + workings();
-    } else if (index == last - 1 && !grid.dense()) {
+    } else if (index == last - 1) {
       return own + beginning(last) + foot() + workings();
     }
     return grid.rows().get(index).part() ? own + withNext(index + 1) : own;

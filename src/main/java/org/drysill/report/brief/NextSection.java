@@ -26,8 +26,8 @@ final class NextSection implements BriefChapter {
             "",
             List.of(
                 desk.words("next.what", 0),
-                desk.words("next.with", 38),
-                desk.words("next.when", 44),
+                desk.words("next.with", 33),
+                desk.words("next.when", 38),
                 desk.words("next.air", 14),
                 desk.words("next.mould", 17),
                 desk.words("next.order", 17)),

@@ -1,16 +1,20 @@
 package org.drysill.report.chapter;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drysill.assess.RoomFacts;
 import org.drysill.assess.surfaces.ColdPlace;
 import org.drysill.assess.surfaces.CondensationResult;
 import org.drysill.assess.surfaces.SurfaceClass;
 import org.drysill.assess.surfaces.months.Risk;
 import org.drysill.report.block.Block;
 import org.drysill.report.block.Bullets;
+import org.drysill.report.block.Entries;
+import org.drysill.report.block.Entry;
 import org.drysill.report.block.Prose;
 import org.drysill.report.block.Section;
 import org.drysill.report.subject.Desk;
@@ -20,6 +24,7 @@ import org.drysill.report.words.Words;
 final class ColdChapter implements Chapter {
   private static final int CHARTS = 2;
   private static final int HEAT_ROWS = 16;
+  private static final int NAMED_ROOMS = 5;
 
   /** Letters of a name in tables; the list of rooms has it whole. */
   private static final int NAME = 60;
@@ -97,15 +102,38 @@ final class ColdChapter implements Chapter {
     blocks.add(ColdMonths.bearable(coldestOfEach(cold)));
     blocks.add(ColdTable.of(desk, cold));
     if (!cold.vapour().isEmpty()) {
-      blocks.add(
-          new Prose(
-              List.of(),
-              "small",
-              "",
-              "The indoor moisture behind the months: "
-                  + String.join(
-                      " ", cold.vapour().stream().map(Words::sentence).distinct().toList())));
+      blocks.add(vapour(desk, cold));
     }
+  }
+
+  /** What the months rest on: rooms that rest on the same are named together. */
+  private static Entries vapour(Desk desk, CondensationResult cold) {
+    Map<String, List<String>> rooms = new LinkedHashMap<>();
+    for (String said : cold.vapour()) {
+      String sentence = Words.sentence(said);
+      String room =
+          desk.subject().home().rooms().stream()
+              .map(RoomFacts::name)
+              .filter(name -> sentence.startsWith(Words.capital(name) + ": "))
+              .max(Comparator.comparingInt(String::length))
+              .map(Words::capital)
+              .orElse("");
+      String rest =
+          (room.isEmpty() ? sentence : sentence.substring(room.length() + 2))
+              .replaceAll("(?<![\\d.])(\\d)(\\d{3})(?!\\d)", "$1,$2");
+      rooms.computeIfAbsent(rest, r -> new ArrayList<>()).add(room);
+    }
+    return new Entries(
+        "The indoor moisture behind the months",
+        rooms.entrySet().stream()
+            .map(e -> new Entry(few(e.getValue()) + ":", e.getKey(), ""))
+            .toList(),
+        "");
+  }
+
+  private static String few(List<String> rooms) {
+    List<String> distinct = rooms.stream().distinct().toList();
+    return Words.list(distinct, NAMED_ROOMS, "one more", "more");
   }
 
   /** Walls first; of a window only its coldest part, since the others differ little by month. */
