@@ -108,7 +108,7 @@ class EditionsTest {
       } else {
         values
             .computeIfAbsent(formula, name -> new TreeSet<>())
-            .add(found.group(2).replaceAll("<[^>]*>", ""));
+            .add(found.group(2).replaceAll("<[^>]*>", "").replaceAll(":$", ""));
       }
     }
     return values;

@@ -1,7 +1,9 @@
 package org.drysill.report.chapter;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.drysill.assess.cautions.ShownCaution;
 import org.drysill.options.FirstThing;
 import org.drysill.report.block.Step;
@@ -14,8 +16,14 @@ public final class FirstSteps {
 
   private FirstSteps() {}
 
-  /** The step with its cautions. */
-  static Step step(Desk desk, FirstThing thing) {
+  /** The steps, each caution beside the first that it belongs to, unless a step asks for it. */
+  static List<Step> steps(Desk desk, List<FirstThing> things) {
+    Set<String> shown = new HashSet<>();
+    things.forEach(thing -> caution(desk, thing).map(ShownCaution::id).ifPresent(shown::add));
+    return things.stream().map(thing -> step(desk, thing, shown)).toList();
+  }
+
+  private static Step step(Desk desk, FirstThing thing, Set<String> shown) {
     return new Step(
         List.of(),
         "",
@@ -24,7 +32,8 @@ public final class FirstSteps {
         List.of(),
         caution(desk, thing).isPresent()
             ? List.of()
-            : MeasureStep.cautions(desk, thing.cautions()));
+            : MeasureStep.cautions(
+                desk, thing.cautions().stream().filter(shown::add).toList()));
   }
 
   /** The hazard, where the step is what a caution asks for, and why here. */

@@ -80,7 +80,7 @@ final class OptionsChapter implements Chapter {
               Words.capital(Words.count(first.size(), "thing comes", "things come"))
                   + " before every measure. They stand in full under “What to do and when”."));
     } else {
-      first.forEach(f -> blocks.add(FirstSteps.step(desk, f)));
+      blocks.addAll(FirstSteps.steps(desk, first));
     }
     blocks.addAll(RepairedBlocks.of(desk));
   }

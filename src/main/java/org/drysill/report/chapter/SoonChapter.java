@@ -46,8 +46,7 @@ final class SoonChapter implements Chapter {
                 + " moist for weeks, mould can grow. Three things help, and they help together:"
                 + " less water, more outdoor air, warmer surfaces."));
     Set<CautionBlock> said = new HashSet<>();
-    List<Step> now = new ArrayList<>();
-    desk.subject().options().first().forEach(f -> now.add(FirstSteps.step(desk, f)));
+    List<Step> now = new ArrayList<>(FirstSteps.steps(desk, desk.subject().options().first()));
     ranked.stream().filter(m -> free(m)).map(m -> brief(desk, m, said)).forEach(now::add);
     group(blocks, "This week", now);
     List<String> winter = new ArrayList<>(watched(desk.subject().condensation()));

@@ -24,6 +24,15 @@ class ColdSpotTest {
     return spot("external corner, readings: [" + String.join(",", readings) + "]");
   }
 
+  /** A heading says "the" before it. */
+  @Test
+  void a_place_without_a_name_is_called_by_what_it_is() {
+    assertThat(spot("behind furniture, temperature_factor: 0.6").name())
+        .isEqualTo("wall behind furniture");
+    assertThat(spot("other, temperature_factor: 0.6").name()).isEqualTo("cold place");
+    assertThat(spot("lintel, temperature_factor: 0.6").name()).isEqualTo("lintel");
+  }
+
   /**
    * (11.4 - 3.2) / (19.8 - 3.2) = 0.494; with 1 K on the surface and 0.5 K on both airs u = √(1 +
    * (0.494 x 0.5)² + (0.506 x 0.5)²) / 16.6 = 0.0639.

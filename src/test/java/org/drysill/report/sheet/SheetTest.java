@@ -111,6 +111,23 @@ class SheetTest {
     assertThat(squeezed).contains("Wenn ein Kohlenmonoxid-Melder anschlägt");
   }
 
+  /** The title of a step ends before what it does begins. */
+  @ParameterizedTest
+  @ValueSource(strings = {"1930s-terrace", "owners-bungalow", "top-floor-flat"})
+  void titles_of_steps_end_with_one_stop(String name) {
+    for (Language language : Language.values()) {
+      assertThat(sheet(name, language).html())
+          .containsPattern("</em><p><b>[^<]*[^.]\\.</b> ")
+          .doesNotContainPattern("</em><p><b>[^<]*([^.]|\\.\\.)</b> ");
+    }
+  }
+
+  @Test
+  void where_only_windows_are_at_risk_the_heading_says_so() {
+    assertThat(sheet("top-floor-flat", Language.ENGLISH).html())
+        .contains("Some windows in your home are too cold to stay dry");
+  }
+
   @Test
   void the_machine_has_no_say() {
     byte[] usual = sheet("top-floor-flat", Language.GERMAN).pdf();
