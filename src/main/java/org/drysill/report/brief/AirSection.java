@@ -43,7 +43,7 @@ final class AirSection implements BriefChapter {
     if (!air.provided().fans().isEmpty()) {
       blocks.add(fans(desk, air.provided()));
     }
-    blocks.add(Openings.of(desk, air));
+    Openings.of(desk, air).ifPresent(blocks::add);
     String verdict = air.wholeHome().verdict().name().toLowerCase(Locale.ROOT);
     return Optional.of(
         new Section(
@@ -65,7 +65,7 @@ final class AirSection implements BriefChapter {
             desk.numbers().full(provided.wholeHome(), Rounding.DOWN),
             desk.numbers().full(provided.airChange()),
             desk.numbers().full(provided.byFans()),
-            desk.numbers().full(provided.infiltration()));
+            desk.numbers().full(provided.infiltration(), Rounding.DOWN));
   }
 
   private static Grid fans(BriefDesk desk, ProvidedAir provided) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
@@ -29,7 +30,8 @@ final class Openings {
         .filter(f -> f.required().isPresent());
   }
 
-  static Grid of(BriefDesk desk, VentilationResult air) {
+  /** Comparisons of one kind in a row; empty where there are none. */
+  static Optional<Grid> of(BriefDesk desk, VentilationResult air) {
     Map<String, List<Finding>> kinds = new LinkedHashMap<>();
     kinds.put(
         "openings.background",
@@ -45,7 +47,8 @@ final class Openings {
             rows.add(row(desk, desk.say(key), findings));
           }
         });
-    return Grid.wide(
+    Grid grid =
+        Grid.wide(
             desk.say("openings.title"),
             List.of(
                 desk.words("openings.what", 0),
@@ -54,8 +57,8 @@ final class Openings {
                 Cells.numbers(desk.say("judged.unknown"), 14),
                 desk.words("openings.short", 80)),
             rows,
-            "")
-        .densely();
+            "");
+    return rows.isEmpty() ? Optional.empty() : Optional.of(grid.densely());
   }
 
   private static Row row(BriefDesk desk, String what, List<Finding> findings) {

@@ -92,7 +92,8 @@ final class AirChapter implements Chapter {
                 Cells.value(numbers, provided.extract())),
             Cells.row(
                 Cells.text("Through leaks and ventilators in the cold season"),
-                Cells.value(numbers, provided.infiltration())),
+                Cells.value(
+                    numbers, provided.infiltration().value(), Unit.AIRFLOW, Rounding.DOWN)),
             Cells.strong(
                 Cells.text(
                     "All of it together",
