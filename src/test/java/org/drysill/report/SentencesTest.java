@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What readers of the examples stumbled over. */
 class SentencesTest {
   private static final Pattern SENTENCE =
-      Pattern.compile("(?s)<(?:p|li)(?: class=\"(?:lead|more|table-foot[^\"]*)\")?>(.*?)</(?:p|li)>");
+      Pattern.compile(
+          "(?s)<(?:p|li)(?: class=\"(?:lead|more|table-foot[^\"]*)\")?>(.*?)</(?:p|li)>");
 
   private static String page(String example, String edition) {
     return Rendered.example(example, ReportWishes.NONE.withEdition(edition)).report().html();

@@ -14,7 +14,8 @@ final class Moments {
 
   /** Such as {@code " of 22 January 2026, 09:40"}; empty where it is not written. */
   static String said(Optional<Moment> at) {
-    return at.map(m -> " of " + date(m.date()) + m.time().map(t -> ", " + TIME.format(t)).orElse(""))
+    return at.map(
+            m -> " of " + date(m.date()) + m.time().map(t -> ", " + TIME.format(t)).orElse(""))
         .orElse("");
   }
 

@@ -63,7 +63,8 @@ final class SourcesChapter implements Chapter {
   private static String clauses(List<Citation> citations) {
     return Typeset.of(
         String.join(
-            "; ", citations.stream().flatMap(c -> c.clause().stream()).distinct().sorted().toList()));
+            "; ",
+            citations.stream().flatMap(c -> c.clause().stream()).distinct().sorted().toList()));
   }
 
   private static String known(List<Citation> citations) {

@@ -38,8 +38,7 @@ final class HomeFacts implements BriefChapter {
       blocks.add(new Subhead(List.of(), desk.say("visit.not-inspected")));
       blocks.add(new Bullets(List.of(), visit.notInspected()));
     }
-    return Optional.of(
-        new Section("home", heading(desk), desk.say("home.running"), false, blocks));
+    return Optional.of(new Section("home", heading(desk), desk.say("home.running"), false, blocks));
   }
 
   private static String heading(BriefDesk desk) {

@@ -31,8 +31,7 @@ import org.drysill.survey.Room;
  */
 final class Terms {
   private static final int LONGEST = 110;
-  private static final Pattern COST =
-      Pattern.compile("options\\.(.+)\\.((?:first|annual)_cost)");
+  private static final Pattern COST = Pattern.compile("options\\.(.+)\\.((?:first|annual)_cost)");
   private static final Pattern LISTED = Pattern.compile("moisture\\.(.+)\\.source_(\\d{1,3})");
   private static final Pattern UNLISTED = Pattern.compile("moisture\\.unlisted\\.(.+)");
 
@@ -53,7 +52,8 @@ final class Terms {
             .flatMap(all -> all)
             .collect(Collectors.toMap(Deed::id, d -> d, (first, again) -> first));
     this.sources =
-        subject.survey().rooms().stream().collect(Collectors.toMap(Room::id, Room::moistureSources));
+        subject.survey().rooms().stream()
+            .collect(Collectors.toMap(Room::id, Room::moistureSources));
   }
 
   /** The keys for which there were no words, in their order. */
@@ -230,8 +230,7 @@ final class Terms {
   /** Something that can be done, by its id in this home. */
   private record Deed(String id, String kind, String title, List<String> rooms) {
     static Deed of(RankedMeasure measure) {
-      return new Deed(
-          measure.id(), measure.measure(), measure.title(), measure.scope().rooms());
+      return new Deed(measure.id(), measure.measure(), measure.title(), measure.scope().rooms());
     }
 
     static Deed of(FirstThing thing) {

@@ -92,8 +92,7 @@ final class AirChapter implements Chapter {
                 Cells.value(numbers, provided.extract())),
             Cells.row(
                 Cells.text("Through leaks and ventilators in the cold season"),
-                Cells.value(
-                    numbers, provided.infiltration().value(), Unit.AIRFLOW, Rounding.DOWN)),
+                Cells.value(numbers, provided.infiltration().value(), Unit.AIRFLOW, Rounding.DOWN)),
             Cells.strong(
                 Cells.text(
                     "All of it together",

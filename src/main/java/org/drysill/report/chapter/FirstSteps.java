@@ -32,8 +32,7 @@ public final class FirstSteps {
         List.of(),
         caution(desk, thing).isPresent()
             ? List.of()
-            : MeasureStep.cautions(
-                desk, thing.cautions().stream().filter(shown::add).toList()));
+            : MeasureStep.cautions(desk, thing.cautions().stream().filter(shown::add).toList()));
   }
 
   /** The hazard, where the step is what a caution asks for, and why here. */

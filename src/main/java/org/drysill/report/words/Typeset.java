@@ -16,7 +16,8 @@ public final class Typeset {
       Pattern.compile(
           "(?<![\\d.,–-])(\\d{1,3})(\\d{3})(?=(?:–\\d+)?[ \\u00a0](?:mm|m|Pa|ppm|kWh|g|h)(?![\\p{L}]))");
   private static final Pattern LONG_END =
-      Pattern.compile("(?<=\\d–)(\\d{1,3})(\\d{3})(?=[ \\u00a0](?:mm|m|Pa|ppm|kWh|g|h)(?![\\p{L}]))");
+      Pattern.compile(
+          "(?<=\\d–)(\\d{1,3})(\\d{3})(?=[ \\u00a0](?:mm|m|Pa|ppm|kWh|g|h)(?![\\p{L}]))");
 
   private Typeset() {}
 
