@@ -117,6 +117,40 @@ class OwnMeasuresTest {
     refused(OWN.replaceFirst("(?s)moisture:.*?price:", "price:"), 2, "", "air, moisture, surface");
   }
 
+  private void refusedEffect(String effect, String expected) throws IOException {
+    String own =
+        OWN.replaceFirst(
+            "(?s)    moisture:.*?    price:",
+            "    " + effect.replace("SOURCE", "{document: x, how: assumption}") + "\n    price:");
+    refused(own, 8, "", expected);
+  }
+
+  /** Nothing gives back more than it takes, runs for 30 hours a day or lasts no year. */
+  @Test
+  void what_nothing_can_do_is_refused() throws IOException {
+    refusedEffect("moisture: {share_avoided: 1.2, source: SOURCE}", "share_avoided from 0 to 1");
+    refusedEffect("moisture: {removed_kg_per_day: -1, source: SOURCE}", "of 0 or more");
+    String points =
+        "{celsius: 20, removed_kg_per_day: %s, kwh_per_kg: 1}, {celsius: 20, removed_kg_per_day: 3,"
+            + " kwh_per_kg: 1}";
+    String machine = "moisture: {by_temperature: [" + points + "], source: SOURCE}";
+    refusedEffect(machine.formatted(1), "the coldest first, each once");
+    refusedEffect(machine.formatted(-1), "water and electricity of 0 or more");
+    String fan = "air: {moves: supply, rate: stated, litres_per_second: 9, %s, source: SOURCE}";
+    refusedEffect(fan.formatted("hours_per_day: 30"), "hours_per_day from 0 to 24");
+    refusedEffect(fan.formatted("declared_recovery: 1.1"), "in_use from 0 to 1");
+    refusedEffect(fan.formatted("in_use: 1.1"), "in_use from 0 to 1");
+    refusedEffect(fan.replace("9, %s", "-9"), "litres_per_second of 0 or more");
+    refusedEffect("surface: {shortfall_removed: 1.5, source: SOURCE}", "from 0 to 1");
+    refusedEffect("surface: {u_value_after: 0, source: SOURCE}", "from 0.05 to 10");
+    refusedEffect(
+        "warmth: {raises_by: -1, kwh_per_kelvin_m2: 8, source: SOURCE}", "raises_by and");
+    refused(OWN.replace("value: 6, between", "value: 9, between"), 10, "", "within its bounds");
+    refused(OWN.replace("life_years: 5", "life_years: 0"), 14, "0", "1 to 200");
+    refused(OWN.replace("upkeep: 0", "upkeep: -1"), 2, "", "upkeep of 0 or more");
+    refused(OWN.replace("upkeep: 0", "upkeep: 0\n    power: -1"), 2, "", "power and");
+  }
+
   @Test
   void a_fan_that_takes_air_out_has_to_warn_of_open_flues() throws IOException {
     String fan =

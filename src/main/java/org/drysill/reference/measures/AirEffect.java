@@ -39,8 +39,19 @@ public record AirEffect(
     @Key(about = "Share of heat that makers declare, as ratio") Optional<Spread> declaredRecovery,
     @Key(about = "What is left of it in use, as ratio") Optional<Spread> inUse,
     @Key(about = "Where these come from") Citation source) {
-  /** Copies the list. */
+  private static final double HOURS_OF_A_DAY = 24;
+
+  /** Copies the list; refuses flows, hours and shares that cannot be. */
   public AirEffect {
     replaces = List.copyOf(replaces);
+    if (!Spread.isNotNegative(litresPerSecond)) {
+      throw new IllegalArgumentException("litres_per_second of 0 or more");
+    }
+    if (!Spread.isWithin(hoursPerDay, 0, HOURS_OF_A_DAY)) {
+      throw new IllegalArgumentException("hours_per_day from 0 to 24");
+    }
+    if (!Spread.isWithin(declaredRecovery, 0, 1) || !Spread.isWithin(inUse, 0, 1)) {
+      throw new IllegalArgumentException("declared_recovery and in_use from 0 to 1");
+    }
   }
 }

@@ -1,5 +1,7 @@
 package org.drysill.reference.measures;
 
+import java.util.stream.Stream;
+import java.util.Optional;
 import org.drysill.reference.Spread;
 import org.drysill.yaml.Key;
 
@@ -13,4 +15,11 @@ import org.drysill.yaml.Key;
 public record AtTemperature(
     @Key(about = "Temperature of the air, in C", example = "18") double celsius,
     @Key(about = "Water taken from the air, in kg a day") Spread removedKgPerDay,
-    @Key(about = "Electricity for each kg of water, in kWh") Spread kwhPerKg) {}
+    @Key(about = "Electricity for each kg of water, in kWh") Spread kwhPerKg) {
+  /** Refuses amounts below 0. */
+  public AtTemperature {
+    if (!Stream.of(removedKgPerDay, kwhPerKg).map(Optional::of).allMatch(Spread::isNotNegative)) {
+      throw new IllegalArgumentException("water and electricity of 0 or more");
+    }
+  }
+}

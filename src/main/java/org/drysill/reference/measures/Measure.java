@@ -59,7 +59,7 @@ public record Measure(
     @Key(about = "The room that it makes warmer") Optional<WarmthEffect> warmth,
     @Key(about = "Electric power while it runs, in W") Optional<Spread> power,
     @Key(about = "Its default price") MeasurePrice price,
-    @Key(about = "How long it lasts, in years", example = "12") int lifeYears,
+    @Key(about = "How long it lasts, in years", min = 1, max = 200, example = "12") int lifeYears,
     @Key(about = "Upkeep in a year, in the currency of the price", example = "10") Spread upkeep,
     @Key(about = "What else it brings") List<String> sideEffects,
     @Key(about = "Cautions that belong to it", vocabulary = "caution") List<String> cautions,
@@ -79,6 +79,9 @@ public record Measure(
         && Stream.of(air, moisture, surface, warmth).allMatch(Optional::isEmpty)) {
       throw new IllegalArgumentException(
           "air, moisture, surface or warmth that it changes, or before_all: yes");
+    }
+    if (!Spread.isNotNegative(power) || !Spread.isNotNegative(Optional.of(upkeep))) {
+      throw new IllegalArgumentException("power and upkeep of 0 or more");
     }
   }
 

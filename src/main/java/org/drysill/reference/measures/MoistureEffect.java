@@ -3,6 +3,7 @@ package org.drysill.reference.measures;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.drysill.physics.Range;
 import org.drysill.reference.Citation;
 import org.drysill.reference.Spread;
@@ -41,10 +42,22 @@ public record MoistureEffect(
     @Key(about = "Its heat and that of the water stay in the home", example = "yes")
         Optional<Boolean> heatStays,
     @Key(about = "Where these come from") Citation source) {
-  /** Copies the list. */
+  /** Copies the lists; refuses amounts that cannot be, and temperatures that do not rise. */
   public MoistureEffect {
     sources = List.copyOf(sources);
     byTemperature = List.copyOf(byTemperature);
+    if (!Spread.isWithin(shareAvoided, 0, 1)) {
+      throw new IllegalArgumentException("share_avoided from 0 to 1");
+    }
+    if (!Stream.of(removedKgPerDay, airM3PerKg, kwhPerKg, kwhPerLoad)
+        .allMatch(Spread::isNotNegative)) {
+      throw new IllegalArgumentException("water, air and electricity of 0 or more");
+    }
+    for (int i = 1; i < byTemperature.size(); i++) {
+      if (byTemperature.get(i).celsius() <= byTemperature.get(i - 1).celsius()) {
+        throw new IllegalArgumentException("by_temperature with the coldest first, each once");
+      }
+    }
   }
 
   /** Water that it takes from air of a temperature [kg/d]; empty where it takes none. */

@@ -19,4 +19,17 @@ public record SurfaceEffect(
     @Key(about = "Share of what the factor lacks to 1 that is taken away, as ratio")
         Optional<Spread> shortfallRemoved,
     @Key(about = "Thermal transmittance afterwards, in W/(m2.K)") Optional<Spread> uValueAfter,
-    @Key(about = "Where these come from") Citation source) {}
+    @Key(about = "Where these come from") Citation source) {
+  private static final double LEAST_U = 0.05;
+  private static final double GREATEST_U = 10;
+
+  /** Refuses shares and U-values that cannot be. */
+  public SurfaceEffect {
+    if (!Spread.isWithin(shortfallRemoved, 0, 1)) {
+      throw new IllegalArgumentException("shortfall_removed from 0 to 1");
+    }
+    if (!Spread.isWithin(uValueAfter, LEAST_U, GREATEST_U)) {
+      throw new IllegalArgumentException("u_value_after from 0.05 to 10 W/(m2.K)");
+    }
+  }
+}

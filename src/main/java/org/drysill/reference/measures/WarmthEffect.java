@@ -1,5 +1,7 @@
 package org.drysill.reference.measures;
 
+import java.util.stream.Stream;
+import java.util.Optional;
 import org.drysill.reference.Citation;
 import org.drysill.reference.Spread;
 import org.drysill.yaml.Key;
@@ -14,4 +16,11 @@ import org.drysill.yaml.Key;
 public record WarmthEffect(
     @Key(about = "By how many kelvin") Spread raisesBy,
     @Key(about = "Heat in a year for each kelvin and m2 of floor, in kWh") Spread kwhPerKelvinM2,
-    @Key(about = "Where these come from") Citation source) {}
+    @Key(about = "Where these come from") Citation source) {
+  /** Refuses what cools, and heat below 0. */
+  public WarmthEffect {
+    if (!Stream.of(raisesBy, kwhPerKelvinM2).map(Optional::of).allMatch(Spread::isNotNegative)) {
+      throw new IllegalArgumentException("raises_by and kwh_per_kelvin_m2 of 0 or more");
+    }
+  }
+}
