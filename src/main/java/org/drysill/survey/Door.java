@@ -28,7 +28,7 @@ public record Door(
             about = "Width of the door leaf",
             dimension = Dimension.LENGTH,
             unit = "mm",
-            min = 0,
+            min = 100,
             max = 5000,
             low = 400,
             high = 2000,

@@ -54,6 +54,17 @@ class SurveyReaderTest {
   }
 
   @Test
+  void a_door_has_a_width_and_no_month_is_without_vapour() throws IOException {
+    String month = ", climate: {monthly: {temperature: [%s], humidity: [%s0]}}";
+    String odd =
+        SMALL
+            .replace("84 m2", "84 m2" + month.formatted("5, ".repeat(11) + "5", "80, ".repeat(11)))
+            .replace("use: kitchen}", "use: kitchen, doors: [{to: kitchen, width: 0 mm}]}");
+    assertThat(codes(read("survey.yaml", odd)))
+        .contains("Y021 rooms[0].doors[0].width", "Y021 dwelling.climate.monthly.humidity[11]");
+  }
+
+  @Test
   void a_rich_survey_reads_with_its_files_and_its_earlier_survey() {
     SurveyResult result =
         SurveyReader.read(SURVEYS.resolve("everything.yaml"), Vocabularies.none());

@@ -93,7 +93,8 @@ record MoistureShares(
   private double missing(Candidate candidate) {
     return extract.stream()
         .filter(f -> f.room().equals(candidate.room().map(RoomFacts::id)))
-        .filter(f -> f.provided().isPresent() && f.required().isPresent())
+        .filter(f -> f.provided().isPresent())
+        .filter(f -> f.required().filter(asked -> asked.likely() > 0).isPresent())
         .mapToDouble(MoistureShares::missing)
         .min()
         .orElse(1);

@@ -28,7 +28,7 @@ public record FanPowerLimit(
             about = "The flow that the power is printed for",
             dimension = Dimension.AIRFLOW,
             unit = "l/s",
-            min = 0,
+            min = 0.01,
             example = "1 l/s")
         Quantity flow,
     @Key(about = "Where it is printed") Citation source,

@@ -8,12 +8,14 @@ import java.util.Optional;
 import org.drysill.OptionsFixtures;
 import org.drysill.assess.Assessment;
 import org.drysill.assess.Figure;
+import org.drysill.assess.Finding;
 import org.drysill.assess.Verdict;
 import org.drysill.options.MeasureEffect;
 import org.drysill.options.OptionsBasis;
 import org.drysill.options.SurfaceChange;
 import org.drysill.options.site.Candidate;
 import org.drysill.options.site.Placings;
+import org.drysill.physics.Range;
 import org.junit.jupiter.api.Test;
 
 class EffectStudyTest {
@@ -94,6 +96,39 @@ class EffectStudyTest {
     String dead = none.replace("kind: intermittent extract", "kind: fitted but not working");
     assertThat(studied(dead, "continuous-extract", "continuous-extract.bathroom").water().likely())
         .isCloseTo(0.45 * shower * believed(dead), within(1e-12));
+  }
+
+  /** Rules of one's own may ask for nothing in a room; then nothing of what is asked is there. */
+  @Test
+  void where_no_extract_is_asked_a_fan_catches_its_whole_share() {
+    Assessment assessment = OptionsFixtures.assess(FLAT);
+    Candidate fan = candidate(FLAT);
+    List<Finding> asked =
+        assessment.ventilation().extract().stream().map(EffectStudyTest::nothing).toList();
+    double none = water(assessment, List.of(), fan);
+    assertThat(none).isPositive();
+    assertThat(water(assessment, asked, fan)).isEqualTo(none);
+  }
+
+  private static double water(Assessment assessment, List<Finding> extract, Candidate fan) {
+    return new MoistureShares(assessment.moisture(), extract, 1e-4, 20, 0.6).water(fan).likely();
+  }
+
+  private static Finding nothing(Finding f) {
+    Optional<Figure> nothing =
+        f.required()
+            .map(r -> new Figure(r.id(), r.name(), Range.exactly(0), r.unit(), r.basis(), r.how()));
+    return new Finding(
+        f.id(),
+        f.subject(),
+        f.room(),
+        f.verdict(),
+        f.direction(),
+        nothing,
+        nothing,
+        f.because(),
+        f.settledBy(),
+        f.sources());
   }
 
   /** Readings that leave less water than the list names leave each source its share of it. */
