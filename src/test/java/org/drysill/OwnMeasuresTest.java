@@ -143,8 +143,7 @@ class OwnMeasuresTest {
     refusedEffect(fan.replace("9, %s", "-9"), "litres_per_second of 0 or more");
     refusedEffect("surface: {shortfall_removed: 1.5, source: SOURCE}", "from 0 to 1");
     refusedEffect("surface: {u_value_after: 0, source: SOURCE}", "from 0.05 to 10");
-    refusedEffect(
-        "warmth: {raises_by: -1, kwh_per_kelvin_m2: 8, source: SOURCE}", "raises_by and");
+    refusedEffect("warmth: {raises_by: -1, kwh_per_kelvin_m2: 8, source: SOURCE}", "raises_by and");
     refused(OWN.replace("value: 6, between", "value: 9, between"), 10, "", "within its bounds");
     refused(OWN.replace("life_years: 5", "life_years: 0"), 14, "0", "1 to 200");
     refused(OWN.replace("upkeep: 0", "upkeep: -1"), 2, "", "upkeep of 0 or more");

@@ -1,7 +1,7 @@
 package org.drysill.reference.measures;
 
-import java.util.stream.Stream;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drysill.reference.Citation;
 import org.drysill.reference.Spread;
 import org.drysill.yaml.Key;
