@@ -150,8 +150,11 @@ class EffectStudyTest {
             .effect()
             .moisture()
             .orElseThrow();
-    assertThat(water.working().formula()).contains("G / Σ of all sources");
-    assertThat(water.working().inputs()).hasSize(1);
+    assertThat(water.working().formula()).isEqualTo("f·o·b·Σ Gi");
+    assertThat(water.working().inputs())
+        .extracting(i -> i.symbol())
+        .containsExactly("f", "o", "b", "Gi");
+    assertThat(water.working().inputs().get(2).value().likely()).isEqualTo(believed(FLAT));
     String wetter = FLAT.replaceAll("humidity: (60|62|65|70) %", "humidity: 88 %");
     assertThat(believed(wetter.replace("n50: 2 /h", "n50: 12 /h"))).isEqualTo(1);
     String empty =
