@@ -153,7 +153,7 @@ class EffectStudyTest {
     assertThat(water.working().formula()).isEqualTo("f·o·b·Σ Gi");
     assertThat(water.working().inputs())
         .extracting(i -> i.symbol())
-        .containsExactly("f", "o", "b", "Gi");
+        .containsExactly("f", "o", "b", "Gi", "Gi");
     assertThat(water.working().inputs().get(2).value().likely()).isEqualTo(believed(FLAT));
     String wetter = FLAT.replaceAll("humidity: (60|62|65|70) %", "humidity: 88 %");
     assertThat(believed(wetter.replace("n50: 2 /h", "n50: 12 /h"))).isEqualTo(1);
