@@ -2,9 +2,14 @@ package org.drysill.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -75,9 +80,11 @@ class PackagesReportTest {
     assertThat(report.outside()).isEmpty();
   }
 
+  /** With three children more water is given off, and fans that the open flue keeps back are worth it. */
   @Test
-  void the_terrace_is_told_what_is_best_once_a_spillage_test_is_passed() {
-    Rendered report = Rendered.example("1930s-terrace");
+  void a_larger_household_is_told_what_is_best_once_a_spillage_test_is_passed(@TempDir Path folder)
+      throws IOException {
+    Rendered report = Rendered.of(terraceWithThreeChildren(folder));
     Map<?, ?> packages = (Map<?, ?>) options(report).get("packages");
     List<String> tested = titles(((Map<?, ?>) packages.get("once_tested")).get("steps"));
     assertThat(tested).anyMatch(title -> title.contains("xtract fan"));
@@ -85,6 +92,20 @@ class PackagesReportTest {
         .containsPattern(
             "Once a spillage test is passed\\. .* than A, all in all: .*A has both in \\d+ of 100"
                 + " cases\\.");
+  }
+
+  private static Path terraceWithThreeChildren(Path folder) throws IOException {
+    Path example = Path.of("example-surveys/1930s-terrace");
+    try (Stream<Path> files = Files.walk(example)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path copy = folder.resolve(example.relativize(file).toString());
+        Files.createDirectories(copy.getParent());
+        Files.copy(file, copy);
+      }
+    }
+    Path survey = folder.resolve("survey.yaml");
+    Files.writeString(survey, Files.readString(survey).replace("children: 1", "children: 3"));
+    return survey;
   }
 
   @Test
