@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,7 +80,10 @@ class PackagesReportTest {
     assertThat(report.outside()).isEmpty();
   }
 
-  /** With three children more water is given off, and fans that the open flue keeps back are worth it. */
+  /**
+   * With three children more water is given off, and fans that the open flue keeps back are worth
+   * it.
+   */
   @Test
   void a_larger_household_is_told_what_is_best_once_a_spillage_test_is_passed(@TempDir Path folder)
       throws IOException {
