@@ -83,7 +83,7 @@ class ReportFollowsSurveyTest {
     assertThat(text)
         .contains("Kitchenextract,continuousrate6.0(4.5–7.5)6.5nottold")
         .contains("MeasuretheflowatKitchenheat-recoveryunit")
-        .contains("FlowofKitchenheat-recoveryunitasfitted0.8±0.2ofthedeclared54m3/h")
+        .contains("FlowofKitchenheat-recoveryunitasfitted0.8±0.2ofthedeclared54m³/h")
         .doesNotContain("Kitchenextract,continuousrate5.5(5.2–5.8)6.5short");
   }
 
@@ -113,9 +113,9 @@ class ReportFollowsSurveyTest {
   void a_larger_home_is_asked_by_its_floor_area_and_leaks_more() {
     String text = changed("floor_area: 84 m2", "floor_area: 120 m2");
     assertThat(text)
-        .contains("36.0l/sisaskedbyfloorarea")
+        .contains("36l/sisaskedbyfloorarea")
         .contains("36l/sareaskedbyApprovedDocumentF")
         .contains("46of51l/s,comesinthroughleaksandventilators")
-        .doesNotContain("31.0l/sisaskedbynumberofbedrooms");
+        .doesNotContain("31l/sisaskedbynumberofbedrooms");
   }
 }

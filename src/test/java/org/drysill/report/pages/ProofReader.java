@@ -18,7 +18,7 @@ public final class ProofReader {
   static final double LEAST_SHARE = 0.33;
 
   /** Chapters to be kept or signed apart, which begin a page of their own. */
-  private static final Set<String> OWN_PAGES = Set.of("Signatures");
+  private static final Set<String> OWN_PAGES = Set.of("House facts to keep", "Signatures");
 
   /** The smallest type, of notes, charts and small print [pt]. */
   static final double LEAST_TYPE = 7.8;
