@@ -79,23 +79,10 @@ final class RoomGaps {
   }
 
   private Optional<DefaultTemperature> unheated(RoomUse use) {
-    return switch (use) {
-      case LOFT -> Optional.of(defaults.loftTemperature());
-      case CELLAR -> Optional.of(defaults.cellarTemperature());
-      case KITCHEN,
-          KITCHEN_DINING,
-          BATHROOM,
-          SHOWER_ROOM,
-          WC,
-          UTILITY,
-          BEDROOM,
-          LIVING,
-          DINING,
-          STUDY,
-          HALL,
-          STORE ->
-          Optional.empty();
-    };
+    if (use == RoomUse.LOFT) {
+      return Optional.of(defaults.loftTemperature());
+    }
+    return use == RoomUse.CELLAR ? Optional.of(defaults.cellarTemperature()) : Optional.empty();
   }
 
   /** As it was read, where it was colder than the home; else as such rooms usually are. */
